@@ -1,0 +1,10 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/command.hpp"
+
+namespace arc::app {
+
+std::vector<Command> driftCommands() {
+    return {};
+}
+
+}  // namespace arc::app

@@ -1,0 +1,56 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Jobs, cables, closures and the splice plan of a closure.
+#pragma once
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "core/units/id.hpp"
+#include "core/units/instant.hpp"
+#include "core/work/acceptance.hpp"
+
+namespace arc {
+
+struct Job {
+    JobId id;
+    std::string label;  ///< unique in a logbook: "HR-B"
+    std::string title;  ///< for people, may be empty
+    AcceptanceRule rule;
+    bool operator==(const Job&) const = default;
+};
+
+enum class FibreUnit { Tube, Ribbon };
+
+struct Cable {
+    CableId id;
+    JobId job;
+    std::string label;
+    int fibreCount = 0;  ///< 1-6912
+    FibreUnit unit = FibreUnit::Tube;
+    int unitSize = 12;  ///< fibres per tube or ribbon
+    std::string colourOrder = "TIA-598";
+    std::string fibreType = "G.652.D";
+    std::optional<double> lengthKm;
+    bool operator==(const Cable&) const = default;
+};
+
+/// One row of a splice plan: this fibre of side A to that fibre of side B.
+struct PlannedSplice {
+    int fibreA = 0;  ///< 1-based number in the cable on side A
+    int fibreB = 0;
+    bool operator==(const PlannedSplice&) const = default;
+};
+
+struct Closure {
+    ClosureId id;
+    JobId job;
+    std::string label;  ///< unique in its job: "HR-17"
+    std::optional<CableId> cableA;
+    std::optional<CableId> cableB;
+    int trays = 1;
+    int perTray = 24;  ///< splices a tray holds
+    std::vector<PlannedSplice> plan;
+    bool operator==(const Closure&) const = default;
+};
+
+}  // namespace arc

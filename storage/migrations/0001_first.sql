@@ -1,0 +1,1 @@
+-- First schema; see storage/README in the header of migrations.hpp.
