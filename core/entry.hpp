@@ -3,6 +3,7 @@
 // that record; nothing is overwritten. Validation, the words for people and the opposite (for undo) live here
 // so that menu, journal and history read the same.
 #pragma once
+#include <optional>
 #include <string>
 #include <string_view>
 #include <variant>
@@ -56,5 +57,12 @@ std::string text(const Entry& entry);
 
 /// Stable name of the kind, used in the journal and in satchels: "tool", "arc", "care", …
 std::string_view kindName(const Entry& entry);
+
+/// The record an entry writes or takes back; a reading belongs to its arc. A setting has a key, not an id.
+std::optional<Uuid> recordOf(const Entry& entry);
+
+/// What takes `written` back again: `before`, the version that showed until then, or a withdrawal when there
+/// was none. A reading that was not there before is voided, a setting is emptied.
+Entry opposite(const Entry& written, const std::optional<Entry>& before);
 
 }  // namespace arc
