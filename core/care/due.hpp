@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // What is due, why, and in which queue. A due item closes by a recorded action, never by ticking alone.
 #pragma once
+#include <optional>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -31,6 +32,7 @@ struct DueItem {
     std::string basedOn;    ///< "412 cleaves since the last clean; card says every 400 (common practice)"
     std::string otherwise;  ///< what happens if not
     Instant since;
+    std::optional<HoldOverride> overridden;  ///< of a Hold: somebody went on, named and with a reason
 };
 
 }  // namespace arc::care

@@ -1,0 +1,79 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// What one care action does to the others: what it closes, what it owes, and when the arc calibration counts.
+// Source of all rules: common practice.
+#pragma once
+#include <optional>
+#include <span>
+#include <string>
+#include <vector>
+
+#include "core/analytics/stream.hpp"
+#include "core/care/card.hpp"
+#include "core/care/record.hpp"
+#include "core/kit/tool.hpp"
+
+namespace arc::care {
+
+/// How the crew's ribbon is built: web-type and ribbonised loose tubes shed fragments at every strip.
+enum class RibbonKind { Flat, WebType, RibbonisedTubes };
+std::string_view word(RibbonKind kind);  ///< "flat", "web", "ribbonised"
+
+/// Limits a supervisor may change; keys of the logbook's settings beside them.
+struct Settings {
+    double jumpCelsius = 15;               ///< care.environment_jump_c
+    double jumpHectopascals = 50;          ///< care.environment_jump_hpa, about 430 m of altitude
+    int idleDays = 14;                     ///< care.idle_days without an arc
+    std::uint32_t electrodeArcs = 5000;    ///< care.electrode_arcs
+    int calibrationRuns = 4;               ///< care.calibration_runs before diagnostics
+    double orderWithinDays = 14;           ///< care.order_days
+    RibbonKind ribbon = RibbonKind::Flat;  ///< care.ribbon
+};
+/// Reads one setting by its key; refuses a value out of range with a sentence; unknown keys are left alone.
+Result<Settings> withSetting(Settings settings, std::string_view key, std::string_view value);
+std::span<const std::string_view> settingKeys();
+
+/// Did the action reach what it was for? Unproved: an imported calibration without its two results.
+enum class Effect { Reached, Unproved, NotReached };
+Effect effectOf(const CareRecord& record);
+/// Whether the record is one of this action or covered it on the way.
+bool covers(const CareRecord& record, std::string_view action);
+
+/// A calibration counts only when both results are adequate and the fibre fits: single-fibre splicers ITU-T
+/// G.652 and one fibre; mass splicers the fibre type of the mode and as many fibres as are spliced at once.
+enum class CalibrationFault { PowerNotAdequate, PositionNotAdequate, WrongFibreType, WrongFibreCount };
+std::vector<CalibrationFault> faultsOf(const CalibrationResult& result, const Splicer& splicer,
+                                       const std::string& mode, int channels);
+std::string_view sentence(CalibrationFault fault);
+
+enum class CalibrationState { NeverDone, Valid, Unproved, Owed };
+/// A stretch of time in which the splices of one splicer carry "calibration owed". An arc at t is in it when
+/// from <= t < to.
+struct OwedStretch {
+    ToolId splicer;
+    Instant from;
+    std::optional<Instant> to;  ///< none: still owed
+    ActionKey after;            ///< the care that owes it; empty: a condition
+    std::optional<Condition> condition;
+    std::string because;  ///< "electrodes replaced and not calibrated since"
+};
+/// All stretches, oldest first, not overlapping. `records` of this splicer in any order; self-calibrating
+/// splicers owe only after care, never after a condition.
+std::vector<OwedStretch> calibrationOwed(const Tool& splicer, std::span<const CareRecord> records,
+                                         const SplicerHistory& history, const Deck& deck,
+                                         const Settings& settings);
+/// The stretch the instant lies in.
+const OwedStretch* owedAt(std::span<const OwedStretch> stretches, ToolId splicer, Instant at);
+
+/// What is compulsory for a tool now, first thing first.
+struct Obligation {
+    ActionKey action;
+    ActionKey after;
+    Instant since;
+    CareId of;  ///< the record that owes it
+};
+/// Obligations of the deck's cards that no later action closed. Never shortened by anything but a record.
+std::vector<Obligation> openObligations(const Tool& tool, std::span<const CareRecord> records,
+                                        const SplicerHistory* history, const Deck& deck,
+                                        const Settings& settings);
+
+}  // namespace arc::care
