@@ -96,7 +96,7 @@ QString styleSheet(const Theme& theme) {
         Q_ASSERT(known != std::end(names));
         sheet += theme.colour(known->second).name();
     }
-    return sheet + QStringView(source).mid(end);
+    return sheet + source.mid(end);
 }
 
 }  // namespace
