@@ -2,6 +2,7 @@
 // Fibre identity. The colour order is a property of the cable: IEC 60304 names twelve colours and fixes no
 // order; the default order is ANSI/TIA-598-D. Always show the number and the word.
 #pragma once
+#include <optional>
 #include <span>
 #include <string>
 #include <string_view>
@@ -25,7 +26,9 @@ enum class FibreColour {
     Aqua,
     Turquoise,
     Natural,
-    Lime
+    Lime,
+    Grey,  ///< the word of orders that do not say slate
+    Pink   ///< the word of orders that do not say rose
 };
 
 /// "blue", "slate", … in English, lower case; the window translates.
@@ -35,6 +38,7 @@ std::string_view word(FibreColour colour);
 struct ColourOrder {
     std::string name;  ///< "TIA-598"
     FibreColour colours[12]{};
+    std::string source;  ///< where the order is written down, and how sure that is
     bool operator==(const ColourOrder&) const = default;
 };
 
@@ -50,5 +54,19 @@ struct FibreLook {
 };
 /// `number` is 1-based within the tube or ribbon; throws std::out_of_range below 1.
 FibreLook look(const ColourOrder& order, int number);
+
+/// Where a fibre of a cable is found: which tube or ribbon, and which fibre in it. Units carry the same
+/// colour order as fibres.
+struct FibrePlace {
+    int unit = 1;      ///< 1-based tube or ribbon
+    int position = 1;  ///< 1-based within it
+    FibreLook unitLook{};
+    FibreLook fibreLook{};
+};
+/// `number` is 1-based in the cable, `unitSize` fibres per unit; throws std::out_of_range below 1.
+FibrePlace placeInCable(const ColourOrder& order, int unitSize, int number);
+
+/// The number of a fibre written as digits alone ("7", " 07"); nothing for any other name.
+std::optional<int> fibreNumber(std::string_view name);
 
 }  // namespace arc
