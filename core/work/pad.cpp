@@ -2,6 +2,7 @@
 #include "core/work/pad.hpp"
 
 #include <algorithm>
+#include <utility>
 
 namespace arc::pad {
 
@@ -39,6 +40,24 @@ void Pad::changeSetUp(SetUp setUp) {
     setUp_ = std::move(setUp);
     unanswered_.reset();
     arrive(current_);
+}
+
+void Pad::reload(const std::vector<SpliceArc>& arcs) {
+    std::vector<std::vector<Attempt>> before;
+    for (auto& row : rows_) before.push_back(std::exchange(row.attempts, {}));
+    arcs_.clear();
+    for (const auto& arc : arcs) apply(arc);
+    unanswered_.reset();
+    if (!typed_.empty() || !noted().empty()) return;
+    for (std::size_t r = 0; r < rows_.size(); ++r) {
+        const auto same = [](const Attempt& x, const Attempt& y) {
+            return x.arc == y.arc && x.reading == y.reading;
+        };
+        if (std::ranges::equal(before[r], rows_[r].attempts, same)) continue;
+        if (!last(r)) return arrive(r);
+        current_ = r;
+        return goOn();
+    }
 }
 
 // --- where it stands ---------------------------------------------------------------------------------------
@@ -282,9 +301,8 @@ void Pad::toggleResplice(std::string reason) {
 
 // --- what goes into the logbook ----------------------------------------------------------------------------
 
-Write Pad::begin(Clock& clock, Random& random) const {
+Write Pad::begin() const {
     Write write;
-    write.retryKey = makeUuid7(clock.now(), random);
     write.row = current_;
     return write;
 }
@@ -344,7 +362,7 @@ Result<Write> Pad::enter(Clock& clock, Random& random) {
         confirmed_ = typed_;
         return fail(ProblemCode::BadInput, typed.sentence);
     }
-    Write write = begin(clock, random);
+    Write write = begin();
     if (typed.loss && typing() == Typing::Correction) {
         const Attempt& before = *last(current_);
         Reading after = before.reading;
@@ -365,12 +383,12 @@ Result<Write> Pad::enter(Clock& clock, Random& random) {
     return write;
 }
 
-Result<Write> Pad::keep(std::string reason, Clock& clock, Random& random) {
+Result<Write> Pad::keep(const std::string& reason) const {
     if (rows_.empty()) return fail(ProblemCode::Refused, "there is no splice to keep");
     if (reason.empty())
         return fail(ProblemCode::BadInput, "a splice over the limit is kept only with a note", "",
                     "Say why it is kept");
-    Write write = begin(clock, random);
+    Write write = begin();
     for (auto r = arcFirst(current_); r < arcEnd(current_); ++r) {
         const Standing now = standing(r);
         const std::string where = "fibre " + std::to_string(rows_[r].fibre.number);
@@ -398,71 +416,25 @@ Result<Write> Pad::keep(std::string reason, Clock& clock, Random& random) {
     return write;
 }
 
-Result<Write> Pad::voidReading(std::string reason, Clock& clock, Random& random) {
+Result<Write> Pad::voidReading(const std::string& reason) const {
     if (rows_.empty() || !last(current_))
         return fail(ProblemCode::Refused, "this fibre has no reading to void", "",
                     "Choose one with the arrow keys");
     if (reason.empty())
         return fail(ProblemCode::BadInput, "a reading is voided only with a reason", "", "Say why");
-    Write write = begin(clock, random);
+    Write write = begin();
     const Attempt& attempt = *last(current_);
     Reading after = attempt.reading;
     after.state = ReadingState::Voided;
-    after.note = std::move(reason);
+    after.note = reason;
     write.entries.push_back(ReadingChange{attempt.arc, after});
     write.opposite.push_back(ReadingChange{attempt.arc, attempt.reading});
     write.text = arc::text(write.entries.back());
     return write;
 }
 
-std::optional<std::string> Pad::undoText() const {
-    if (undoable_.empty()) return std::nullopt;
-    return undoable_.back().text;
-}
-
-std::optional<std::string> Pad::redoText() const {
-    if (redoable_.empty()) return std::nullopt;
-    return redoable_.back().text;
-}
-
-Result<Write> Pad::undo(Clock& clock, Random& random) {
-    if (undoable_.empty())
-        return fail(ProblemCode::Refused, "nothing of this sitting is left to undo", "",
-                    "An older reading is corrected in its row");
-    Write write = undoable_.back();
-    std::swap(write.entries, write.opposite);
-    write.retryKey = makeUuid7(clock.now(), random);
-    write.kind = Write::Kind::Undo;
-    return write;
-}
-
-Result<Write> Pad::redo(Clock& clock, Random& random) {
-    if (redoable_.empty()) return fail(ProblemCode::Refused, "nothing was undone");
-    Write write = redoable_.back();
-    write.retryKey = makeUuid7(clock.now(), random);
-    write.kind = Write::Kind::Redo;
-    return write;
-}
-
 void Pad::written(const Write& write) {
     for (const auto& entry : write.entries) apply(entry);
-    unanswered_.reset();
-    if (write.kind == Write::Kind::Undo) {
-        Write again = write;
-        std::swap(again.entries, again.opposite);
-        redoable_.push_back(std::move(again));
-        if (!undoable_.empty()) undoable_.pop_back();
-        for (auto& row : rows_) row.noted.reset();
-        arrive(write.row);
-        return;
-    }
-    undoable_.push_back(write);
-    undoable_.back().kind = Write::Kind::Do;
-    if (write.kind == Write::Kind::Redo) {
-        if (!redoable_.empty()) redoable_.pop_back();
-    } else {
-        redoable_.clear();
-    }
     for (auto& row : rows_) row.noted.reset();
     current_ = write.row;
     goOn();

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The entry pad without a window: which fibre is next, what the digits mean, what would be written, what can
-// be undone. A window sends keys in, appends the Write it gets back and says written() once the receipt is
-// there; until then nothing typed is given up.
+// The entry pad without a window: which fibre is next, what the digits mean, what would be written, and what
+// takes it back. A window sends keys in, appends the Write it gets back and says written() once the receipt
+// is there; until then nothing typed is given up.
 #pragma once
 #include <optional>
 #include <string>
@@ -68,10 +68,8 @@ struct Preview {
 struct Write {
     std::vector<Entry> entries;
     std::vector<Entry> opposite;
-    std::string text;     ///< for the menu, from the entries
-    Uuid retryKey;        ///< the same Write sent twice lands once
+    std::string text;     ///< for menu and undo, from the entries
     std::size_t row = 0;  ///< where the pad stood
-    enum class Kind { Do, Undo, Redo } kind = Kind::Do;
 };
 
 /// Notes the logbook carries for these cases begin with these words.
@@ -86,6 +84,8 @@ class Pad {
 
     [[nodiscard]] const SetUp& setUp() const { return setUp_; }
     void changeSetUp(SetUp setUp);
+    /// The closure as the logbook has it now, after an undo or somebody else's entry; what is typed stays.
+    void reload(const std::vector<SpliceArc>& arcs);
     [[nodiscard]] const std::vector<Row>& rows() const { return rows_; }
     [[nodiscard]] std::size_t current() const { return current_; }
     [[nodiscard]] const std::string& typed() const { return typed_; }
@@ -111,12 +111,8 @@ class Pad {
 
     // What goes into the logbook.
     Result<Write> enter(Clock& clock, Random& random);
-    Result<Write> keep(std::string reason, Clock& clock, Random& random);
-    Result<Write> voidReading(std::string reason, Clock& clock, Random& random);
-    [[nodiscard]] std::optional<std::string> undoText() const;
-    [[nodiscard]] std::optional<std::string> redoText() const;
-    Result<Write> undo(Clock& clock, Random& random);
-    Result<Write> redo(Clock& clock, Random& random);
+    [[nodiscard]] Result<Write> keep(const std::string& reason) const;
+    [[nodiscard]] Result<Write> voidReading(const std::string& reason) const;
     /// The receipt is there.
     void written(const Write& write);
 
@@ -141,7 +137,7 @@ class Pad {
     [[nodiscard]] int nextAttempt(std::size_t row) const;
     void goOn();
     void arrive(std::size_t row);
-    [[nodiscard]] Write begin(Clock& clock, Random& random) const;
+    [[nodiscard]] Write begin() const;
     void addEntries(Write& write, std::size_t row, Loss loss, std::optional<ArcId>& fresh, Clock& clock,
                     Random& random) const;
 
@@ -154,7 +150,6 @@ class Pad {
     Redo redo_ = Redo::No;
     std::string redoReason_;
     std::optional<Write> unanswered_;  ///< sent, no receipt yet; the same text sends the same Write
-    std::vector<Write> undoable_, redoable_;
 };
 
 }  // namespace arc::pad
