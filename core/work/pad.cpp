@@ -315,8 +315,10 @@ void Pad::addEntries(Write& write, std::size_t row, Loss loss, std::optional<Arc
     reading.fibreA = rows_[row].fibre.nameA;
     reading.fibreB = rows_[row].fibre.nameB;
     reading.attempt = nextAttempt(row);
-    if (reading.attempt > 1 && tooHigh(standing(row)))
-        reading.note = std::string(respliceWords) + (redoReason_.empty() ? "high loss" : redoReason_);
+    // A note on the last attempt means "kept"; a reason alone must not read as that.
+    if (reading.attempt > 1 && !redoReason_.empty() &&
+        judge(setUp_.rule, loss, reading.attempt) != Verdict::KeepBestWithNote)
+        reading.note = std::string(respliceWords) + redoReason_;
 
     const KnownArc* open = redo_ == Redo::Asked ? nullptr : openArc(row);
     if (open && !inArc(row, open->id)) {

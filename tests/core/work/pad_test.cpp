@@ -168,7 +168,7 @@ TEST(Pad, AHighSingleSpliceIsAskedForAgainAndChained) {
     EXPECT_EQ(at(s.pad), "3");
     ASSERT_EQ(s.pad.rows()[1].attempts.size(), 2u);
     EXPECT_EQ(s.book.back().readings[0].attempt, 2);
-    EXPECT_EQ(s.book.back().readings[0].note, "re-spliced: high loss");
+    EXPECT_EQ(s.book.back().readings[0].note, "");
 }
 
 TEST(Pad, AHighFibreInARibbonAsksForTheWholeRibbonAgain) {
@@ -181,8 +181,6 @@ TEST(Pad, AHighFibreInARibbonAsksForTheWholeRibbonAgain) {
     ASSERT_EQ(s.book.size(), 2u);
     EXPECT_EQ(s.book[1].readings.size(), 12u);
     EXPECT_EQ(s.book[1].readings[4].attempt, 2);
-    EXPECT_EQ(s.book[1].readings[4].note, "re-spliced: high loss");
-    EXPECT_EQ(s.book[1].readings[3].note, "");
     EXPECT_EQ(at(s.pad), "13");
 }
 
@@ -231,6 +229,21 @@ TEST(Pad, ASettledFibreIsCorrectedNotSplicedAgain) {
     s.loss("3");
     EXPECT_EQ(s.book.size(), 2u);
     EXPECT_EQ(s.book[1].readings[0].attempt, 2);
+    EXPECT_EQ(s.book[1].readings[0].note, "re-spliced: bubble");
+}
+
+TEST(Pad, AReasonAloneIsNotANoteForKeeping) {
+    Sitting s(1);
+    for (const auto* reason : {"", "bubble", "bubble"}) {
+        if (*reason) {
+            s.pad.toggleResplice("");
+            s.pad.toggleResplice(reason);
+        }
+        s.loss("20");
+    }
+    EXPECT_EQ(s.pad.standing(0), Standing::TooHigh);
+    EXPECT_EQ(s.book.back().readings[0].attempt, 3);
+    EXPECT_EQ(s.book.back().readings[0].note, "");
 }
 
 TEST(Pad, AVoidedFibreWaitsAgain) {
