@@ -9,6 +9,7 @@
 #include <string>
 #include <vector>
 
+#include "core/care/card.hpp"
 #include "core/logbook.hpp"
 #include "core/ports.hpp"
 #include "core/result.hpp"
@@ -40,6 +41,8 @@ class Workbench {
 
     /// A read-only view of the same logbook for another thread.
     virtual Result<std::unique_ptr<Logbook>> reader() = 0;
+    /// The care cards in force: the shipped ones and the crew's own editions in this logbook.
+    virtual Result<care::Deck> cards(Logbook& book) = 0;
     /// All or nothing; the same file twice changes nothing.
     virtual Result<ImportCount> import(const std::filesystem::path& file, FileKind kind,
                                        Progress& progress) = 0;
