@@ -1,0 +1,215 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Source: R package spc 0.6.7 under R 4.2.2 (Debian 12); the call stands in the first line of each file. The
+// figures agree with the printed tables of Lucas & Saccucci (Technometrics 32, 1990), Crowder (Technometrics
+// 29, 1987) and Lucas & Crosier (Technometrics 24, 1982).
+#include "core/analytics/run_length.hpp"
+
+#include <algorithm>
+#include <cmath>
+#include <gtest/gtest.h>
+
+#include "tests/support/reference_csv.hpp"
+
+namespace arc::drift {
+namespace {
+
+using support::ReferenceRow;
+using support::referenceRows;
+
+/// Files print 9 or 10 digits.
+constexpr double printed = 2e-8;
+
+void expectRelative(const Result<double>& got, double want, double tolerance, const ReferenceRow& row) {
+    ASSERT_TRUE(got) << row.describe() << got.error().sentence();
+    EXPECT_LE(std::abs(*got - want), tolerance * std::abs(want)) << row.describe() << "got " << *got;
+}
+
+/// Run lengths far beyond a million lose digits in both programs.
+double toleranceFor(double arl) {
+    return printed + 1e-15 * arl;
+}
+
+TEST(RunLengthReference, EwmaTwoSided) {
+    for (const auto& row : referenceRows("ewma_two_sided_arl.csv"))
+        expectRelative(
+            averageRunLength(EwmaChart{row.number("lambda"), row.number("limit")}, row.number("shift")),
+            row.number("arl"), toleranceFor(row.number("arl")), row);
+    for (const auto& row : referenceRows("ewma_arl_twosided.csv")) {
+        const EwmaChart chart{row.number("lambda"), row.number("L")};
+        expectRelative(averageRunLength(chart, row.number("shift")), row.number("arl_zero_state"),
+                       toleranceFor(row.number("arl_zero_state")), row);
+    }
+}
+
+TEST(RunLengthReference, EwmaUpperReflected) {
+    for (const auto& row : referenceRows("ewma_upper_reflected_arl.csv"))
+        expectRelative(averageRunLength(EwmaChart{row.number("lambda"), row.number("limit"), Sides::Upper},
+                                        row.number("shift")),
+                       row.number("arl"), toleranceFor(row.number("arl")), row);
+    for (const auto& row : referenceRows("ewma_arl_onesided.csv"))
+        expectRelative(averageRunLength(EwmaChart{row.number("lambda"), row.number("L"), Sides::Upper},
+                                        row.number("shift")),
+                       row.number("arl_zero_state"), toleranceFor(row.number("arl_zero_state")), row);
+}
+
+TEST(RunLengthReference, EwmaSteadyState) {
+    for (const auto& row : referenceRows("ewma_two_sided_steady_state.csv"))
+        expectRelative(
+            steadyStateRunLength(EwmaChart{row.number("lambda"), row.number("limit")}, row.number("shift")),
+            row.number("steady_state_arl"), 1e-7, row);
+    for (const char* file : {"ewma_arl_twosided.csv", "ewma_arl_onesided.csv"})
+        for (const auto& row : referenceRows(file)) {
+            if (!row.has("arl_steady_state")) continue;
+            const Sides sides = row.text("sided") == "two" ? Sides::Both : Sides::Upper;
+            const double tolerance = std::max(1e-7 + 1e-15 * row.number("arl_steady_state"),
+                                              10 * row.number("ss_reldiff_60_vs_100_nodes"));
+            expectRelative(steadyStateRunLength(EwmaChart{row.number("lambda"), row.number("L"), sides},
+                                                row.number("shift")),
+                           row.number("arl_steady_state"), tolerance, row);
+        }
+}
+
+TEST(RunLengthReference, EwmaExactVarianceAndHeadStart) {
+    for (const auto& row : referenceRows("ewma_arl_vacl_fir.csv")) {
+        EwmaChart chart{row.number("lambda"), row.number("L")};
+        chart.limits = EwmaLimits::ExactVariance;
+        expectRelative(averageRunLength(chart, row.number("shift")), row.number("arl_exact_variance_limits"),
+                       1e-6, row);
+        chart.limits = EwmaLimits::Fixed;
+        chart.headStart = chart.limit / 2;
+        expectRelative(averageRunLength(chart, row.number("shift")),
+                       row.number("arl_fir_headstart_half_limit"), 1e-6, row);
+    }
+}
+
+TEST(RunLengthReference, EwmaUnderDrift) {
+    for (const auto& row : referenceRows("drift_arl.csv"))
+        expectRelative(driftRunLength(EwmaChart{row.number("ewma_lambda"), row.number("ewma_limit")},
+                                      row.number("slope_per_step")),
+                       row.number("ewma_arl"), 1e-7, row);
+    for (const auto& row : referenceRows("ewma_drift_arl.csv")) {
+        const Sides sides = row.text("sided") == "two" ? Sides::Both : Sides::Upper;
+        expectRelative(
+            driftRunLength(EwmaChart{row.number("lambda"), row.number("L"), sides}, row.number("slope")),
+            row.number("arl_drift"), std::max(1e-7, 10 * row.number("reldiff_vs_check")), row);
+    }
+}
+
+TEST(RunLengthReference, EwmaLimits) {
+    for (const auto& row : referenceRows("ewma_critical_limits.csv")) {
+        expectRelative(limitFor(EwmaChart{.lambda = row.number("lambda")}, row.number("arl0")),
+                       row.number("limit_two"), 1e-8, row);
+        expectRelative(
+            limitFor(EwmaChart{.lambda = row.number("lambda"), .sides = Sides::Upper}, row.number("arl0")),
+            row.number("limit_upper"), 1e-8, row);
+    }
+    for (const auto& row : referenceRows("ewma_crit_L.csv")) {
+        const Sides sides = row.text("sided") == "two" ? Sides::Both : Sides::Upper;
+        expectRelative(
+            limitFor(EwmaChart{.lambda = row.number("lambda"), .sides = sides}, row.number("arl0")),
+            row.number("L"), 1e-8, row);
+    }
+}
+
+TEST(RunLengthReference, EwmaQuantilesOfTheRunLength) {
+    for (const auto& row : referenceRows("ewma_runlength_quantiles.csv")) {
+        const int wanted = row.whole("run_length_quantile");
+        const auto survival =
+            runLengthSurvival(EwmaChart{row.number("lambda"), row.number("L")}, row.number("shift"), wanted);
+        ASSERT_TRUE(survival) << row.describe();
+        const double left = 1 - row.number("prob");
+        EXPECT_LE(survival->at(static_cast<std::size_t>(wanted)), left) << row.describe();
+        EXPECT_GT(survival->at(static_cast<std::size_t>(wanted) - 1), left) << row.describe();
+    }
+}
+
+TEST(RunLengthReference, Cusum) {
+    for (const auto& row : referenceRows("cusum_arl.csv")) {
+        CusumChart chart{row.number("k"), row.number("h"), Sides::Upper};
+        expectRelative(averageRunLength(chart, row.number("shift")), row.number("arl_upper"),
+                       toleranceFor(row.number("arl_upper")), row);
+        chart.sides = Sides::Both;
+        expectRelative(averageRunLength(chart, row.number("shift")), row.number("arl_two"),
+                       toleranceFor(row.number("arl_two")), row);
+    }
+    for (const char* file : {"cusum_arl_onesided.csv", "cusum_arl_twosided.csv"})
+        for (const auto& row : referenceRows(file)) {
+            CusumChart chart{row.number("k"), row.number("h"),
+                             row.text("sided") == "two" ? Sides::Both : Sides::Upper};
+            const double tolerance = toleranceFor(row.number("arl_zero_state"));
+            expectRelative(averageRunLength(chart, row.number("shift")), row.number("arl_zero_state"),
+                           tolerance, row);
+            chart.headStart = chart.h / 4;
+            expectRelative(averageRunLength(chart, row.number("shift")), row.number("arl_headstart_h4"),
+                           tolerance, row);
+            chart.headStart = chart.h / 2;
+            expectRelative(averageRunLength(chart, row.number("shift")), row.number("arl_headstart_h2"),
+                           tolerance, row);
+        }
+}
+
+TEST(RunLengthReference, CusumHeadStart) {
+    for (const auto& row : referenceRows("cusum_headstart_arl.csv")) {
+        CusumChart chart{row.number("k"), row.number("h"), Sides::Upper, row.number("headstart")};
+        expectRelative(averageRunLength(chart, row.number("shift")), row.number("arl_upper"),
+                       toleranceFor(row.number("arl_upper")), row);
+        chart.sides = Sides::Both;
+        expectRelative(averageRunLength(chart, row.number("shift")), row.number("arl_two"),
+                       toleranceFor(row.number("arl_two")), row);
+    }
+}
+
+TEST(RunLengthReference, CusumSteadyState) {
+    for (const auto& row : referenceRows("cusum_arl_onesided.csv"))
+        expectRelative(steadyStateRunLength(CusumChart{row.number("k"), row.number("h"), Sides::Upper},
+                                            row.number("shift")),
+                       row.number("arl_steady_state"), toleranceFor(row.number("arl_steady_state")) + 1e-7,
+                       row);
+}
+
+TEST(RunLengthReference, CusumUnderDrift) {
+    for (const auto& row : referenceRows("cusum_drift_arl_onesided.csv"))
+        expectRelative(
+            driftRunLength(CusumChart{row.number("k"), row.number("h"), Sides::Upper}, row.number("slope")),
+            row.number("arl_drift"), std::max(1e-7, 10 * row.number("reldiff_vs_second_method")), row);
+}
+
+TEST(RunLengthReference, CusumLimits) {
+    for (const auto& row : referenceRows("cusum_critical_h.csv")) {
+        expectRelative(limitFor(CusumChart{.k = row.number("k"), .sides = Sides::Upper}, row.number("arl0")),
+                       row.number("h_upper"), 1e-8, row);
+        expectRelative(limitFor(CusumChart{.k = row.number("k")}, row.number("arl0")), row.number("h_two"),
+                       1e-8, row);
+    }
+    for (const auto& row : referenceRows("cusum_crit_h.csv"))
+        expectRelative(limitFor(CusumChart{.k = row.number("k"),
+                                           .sides = row.text("sided") == "two" ? Sides::Both : Sides::Upper},
+                                row.number("arl0")),
+                       row.number("h"), 1e-8, row);
+}
+
+// Twice the nodes must change nothing, from slow narrow kernels to lambda = 1.
+TEST(RunLength, NodesAreEnough) {
+    for (const double lambda : {0.001, 0.01, 0.05, 0.2, 0.5, 1.0})
+        for (const double limit : {0.5, 2.0, 3.0, 4.0})
+            for (const double shift : {0.0, 0.5, 3.0})
+                for (const Sides sides : {Sides::Upper, Sides::Both}) {
+                    const EwmaChart chart{lambda, limit, sides};
+                    const double arl = *averageRunLength(chart, shift);
+                    EXPECT_NEAR(arl / *averageRunLength(chart, shift, Nodes::Twice), 1, 1e-9 + 1e-14 * arl)
+                        << lambda << ' ' << limit << ' ' << shift;
+                }
+    for (const double k : {0.0, 0.25, 1.0})
+        for (const double h : {0.1, 3.0, 8.0, 20.0})
+            for (const double shift : {0.5, 1.0, 4.0}) {
+                const CusumChart chart{k, h, Sides::Upper};
+                const double arl = *averageRunLength(chart, shift);
+                EXPECT_NEAR(arl / *averageRunLength(chart, shift, Nodes::Twice), 1, 1e-9) << k << ' ' << h;
+            }
+    const EwmaChart slow{0.05, 2.6};
+    EXPECT_NEAR(*driftRunLength(slow, 0.01) / *driftRunLength(slow, 0.01, Nodes::Twice), 1, 1e-9);
+    EXPECT_NEAR(*steadyStateRunLength(slow, 0.5) / *steadyStateRunLength(slow, 0.5, Nodes::Twice), 1, 1e-9);
+}
+
+}  // namespace
+}  // namespace arc::drift
