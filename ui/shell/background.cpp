@@ -1,0 +1,97 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/shell/background.hpp"
+
+#include <QElapsedTimer>
+
+#include <algorithm>
+#include <atomic>
+#include <mutex>
+
+namespace arc::ui {
+
+class Background::Watch final : public Progress {
+  public:
+    void report(std::uint64_t done, std::uint64_t total, std::string_view doing) override {
+        const std::scoped_lock lock(m_mutex);
+        m_share = total == 0 ? -1 : static_cast<double>(done) / static_cast<double>(total);
+        m_doing.assign(doing);
+    }
+    [[nodiscard]] bool stopRequested() const override { return m_stop.load(); }
+    void stop() { m_stop.store(true); }
+    [[nodiscard]] std::pair<double, std::string> look() const {
+        const std::scoped_lock lock(m_mutex);
+        return {m_share, m_doing};
+    }
+
+  private:
+    mutable std::mutex m_mutex;
+    double m_share = -1;
+    std::string m_doing;
+    std::atomic<bool> m_stop = false;
+};
+
+struct Background::Job {
+    int id = 0;
+    QString title;
+    QPointer<QObject> context;
+    Shown shown = Shown::Yes;
+    Watch watch;
+    QElapsedTimer since;
+};
+
+Background::Background(QObject* parent) : QObject(parent) {
+    m_pool.setMaxThreadCount(2);
+    m_tick.setInterval(100);
+    connect(&m_tick, &QTimer::timeout, this, &Background::changed);
+}
+
+Background::~Background() {
+    for (const auto& job : m_jobs) job->watch.stop();
+    m_pool.clear();
+    m_pool.waitForDone();
+}
+
+int Background::start(QObject* context, const QString& title, Work work, Shown shown) {
+    auto job = std::make_shared<Job>();
+    job->id = m_nextId++;
+    job->title = title;
+    job->context = context;
+    job->shown = shown;
+    job->since.start();
+    m_jobs.push_back(job);
+    m_tick.start();
+    m_pool.start([this, job, work = std::move(work)] {
+        auto deliver = work(job->watch);
+        QMetaObject::invokeMethod(
+            this, [this, id = job->id, deliver = std::move(deliver)] { finish(id, deliver); },
+            Qt::QueuedConnection);
+    });
+    return job->id;
+}
+
+void Background::finish(int id, const std::function<void()>& deliver) {
+    const auto it = std::ranges::find_if(m_jobs, [&](const auto& job) { return job->id == id; });
+    if (it == m_jobs.end()) return;
+    const auto job = *it;
+    m_jobs.erase(it);
+    if (m_jobs.empty()) m_tick.stop();
+    if (job->context) deliver();
+    Q_EMIT changed();
+}
+
+void Background::cancel(int id) {
+    for (const auto& job : m_jobs)
+        if (job->id == id) job->watch.stop();
+}
+
+std::vector<JobState> Background::jobs() const {
+    std::vector<JobState> states;
+    for (const auto& job : m_jobs) {
+        if (job->shown == Shown::No) continue;
+        const auto [share, doing] = job->watch.look();
+        states.push_back({job->id, job->title, QString::fromStdString(doing), share, job->since.elapsed()});
+    }
+    return states;
+}
+
+}  // namespace arc::ui

@@ -1,0 +1,138 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/shell/help.hpp"
+
+#include <QAction>
+#include <QGridLayout>
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QPushButton>
+#include <QScrollArea>
+#include <QTabWidget>
+#include <QVBoxLayout>
+
+#include <map>
+
+#include "ui/shell/actions.hpp"
+#include "ui/theme/state_mark.hpp"
+#include "ui/widgets/words.hpp"
+
+namespace arc::ui {
+namespace {
+
+QWidget* scrolled(QWidget* content, const QString& name) {
+    auto* area = new QScrollArea;
+    area->setWidgetResizable(true);
+    area->setFrameShape(QFrame::NoFrame);
+    area->setAccessibleName(name);
+    area->setWidget(content);
+    return area;
+}
+
+QWidget* keysPage(const Actions& actions) {
+    const Theme theme = currentTheme();
+    auto* page = new QWidget;
+    page->setProperty("ground", QStringLiteral("paper"));
+    auto* grid = new QGridLayout(page);
+    grid->setColumnStretch(1, 1);
+    grid->setHorizontalSpacing(theme.px(20));
+    grid->setVerticalSpacing(theme.px(8));
+    std::map<int, std::vector<const Actions::Known*>> groups;
+    for (const auto& known : actions.all())
+        if (known.action && !known.row.key.isEmpty())
+            groups[known.row.screen ? static_cast<int>(*known.row.screen) + 1 : 0].push_back(&known);
+    int row = 0;
+    for (const auto& [group, members] : groups) {
+        const QString title = group == 0 ? Help::tr("Everywhere") : titleOf(static_cast<Screen>(group - 1));
+        grid->addWidget(words(title, TextRole::Strong, page), row++, 0, 1, 2);
+        for (const auto* known : members) {
+            auto* key = words(known->row.key.toString(QKeySequence::NativeText), TextRole::Accent, page);
+            key->setMinimumWidth(theme.px(120));
+            grid->addWidget(key, row, 0);
+            auto* text = words(known->action->text(), TextRole::Body, page);
+            text->setWordWrap(true);
+            grid->addWidget(text, row++, 1);
+        }
+        grid->addItem(new QSpacerItem(0, theme.px(8)), row++, 0);
+    }
+    grid->setRowStretch(row, 1);
+    return scrolled(page, Help::tr("Keys"));
+}
+
+QWidget* statesPage() {
+    const Theme theme = currentTheme();
+    auto* page = new QWidget;
+    page->setProperty("ground", QStringLiteral("paper"));
+    auto* column = new QVBoxLayout(page);
+    column->setSpacing(theme.px(10));
+    const auto say = [&](const QString& text, TextRole role) {
+        auto* label = words(text, role, page);
+        label->setWordWrap(true);
+        column->addWidget(label);
+    };
+    const std::pair<Mark, QString> states[] = {
+        {Mark::Steady, Help::tr("The losses are what they were in the baseline. Go on.")},
+        {Mark::Watch, Help::tr("Something moves, but it may be luck. Clean early; nothing has to stop.")},
+        {Mark::Drifting, Help::tr("A chart has signalled. Do the care it names before the next closure.")},
+        {Mark::Recovered, Help::tr("It drifted, care was done, and the losses came back down.")},
+        {Mark::Learning, Help::tr("Fewer than 60 arcs yet: there is nothing to compare with.")},
+    };
+    for (const auto& [mark, text] : states) {
+        auto* row = new QHBoxLayout;
+        row->setSpacing(theme.px(Gap::Middle));
+        row->addWidget(new StateMark(mark, page), 0, Qt::AlignTop);
+        auto* word = words(wordOf(mark), TextRole::Bold, page);
+        setState(word, stateName(mark));
+        word->setMinimumWidth(theme.px(100));
+        row->addWidget(word, 0, Qt::AlignTop);
+        auto* label = words(text, TextRole::Body, page);
+        label->setWordWrap(true);
+        row->addWidget(label, 1);
+        column->addLayout(row);
+    }
+    say(Help::tr("How it decides"), TextRole::Strong);
+    say(Help::tr(
+            "Every splicer is compared with its own past: a stretch of arcs, the baseline, says what its "
+            "losses "
+            "look like when all is well. Charts add up how far the newer losses lie above it: one chart for "
+            "all "
+            "grooves together, one for each groove alone, more for spread, cleave angles and re-splices."),
+        TextRole::Body);
+    say(Help::tr(
+            "A chart speaks when its sum passes a limit. The limits are set so that all charts of a splicer "
+            "together give about one false signal per so many arcs, the false-alarm budget. A smaller budget "
+            "finds faults earlier and cries wolf more often."),
+        TextRole::Body);
+    say(Help::tr("A signal names when it probably began, with a span; what probably caused it, with the "
+                 "other causes "
+                 "and their weights; and the evidence, which you can check by hand. \"Likely\" means likely: "
+                 "a cause is "
+                 "never certain from losses alone, and the splicer's own losses are estimates."),
+        TextRole::Body);
+    say(Help::tr("After each care action the next arcs are compared with those before it, and the page says "
+                 "whether "
+                 "it helped."),
+        TextRole::Body);
+    column->addStretch();
+    return scrolled(page, Help::tr("States and charts"));
+}
+
+}  // namespace
+
+Help::Help(const Actions& actions, QWidget* parent) : QDialog(parent) {
+    const Theme theme = currentTheme();
+    setWindowTitle(tr("Help"));
+    setObjectName(QStringLiteral("help"));
+    resize(theme.px(760), theme.px(560));
+    auto* layout = new QVBoxLayout(this);
+    layout->setContentsMargins(theme.px(24), theme.px(20), theme.px(24), theme.px(20));
+    auto* tabs = new QTabWidget(this);
+    tabs->setAccessibleName(tr("Help pages"));
+    tabs->addTab(keysPage(actions), tr("Keys"));
+    tabs->addTab(statesPage(), tr("States and charts"));
+    layout->addWidget(tabs);
+    auto* away = button(tr("Close"), ButtonKind::Usual, this);
+    connect(away, &QPushButton::clicked, this, &QDialog::accept);
+    layout->addWidget(away, 0, Qt::AlignRight);
+}
+
+}  // namespace arc::ui

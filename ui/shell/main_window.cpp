@@ -1,0 +1,199 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/shell/main_window.hpp"
+
+#include <QAction>
+#include <QApplication>
+#include <QHBoxLayout>
+#include <QInputDialog>
+#include <QSettings>
+#include <QStackedWidget>
+#include <QVBoxLayout>
+
+#include "ui/shell/finder.hpp"
+#include "ui/shell/help.hpp"
+#include "ui/shell/job_bar.hpp"
+#include "ui/shell/page.hpp"
+#include "ui/shell/page_list.hpp"
+#include "ui/shell/rail.hpp"
+#include "ui/theme/icons.hpp"
+#include "ui/widgets/problem_bar.hpp"
+
+namespace arc::ui {
+namespace {
+
+constexpr double scaleStep = 0.25;
+
+void remember(const WindowOptions& options, const QString& key, const QVariant& value) {
+    if (options.remember == Remember::Yes) QSettings().setValue(key, value);
+}
+
+}  // namespace
+
+MainWindow::MainWindow(Session& session, WindowOptions options, QWidget* parent)
+    : QMainWindow(parent), m_session(session), m_options(std::move(options)) {
+    setWindowTitle(m_options.bookName.empty()
+                       ? QStringLiteral("Arcwright")
+                       : tr("%1 - Arcwright").arg(QString::fromStdString(m_options.bookName)));
+    setWindowIcon(applicationIcon());
+    m_screen = m_options.first;
+    build();
+    connect(&m_session, &Session::goAsked, this, &MainWindow::go);
+    connect(&m_session, &Session::saved, this, &MainWindow::showSaved);
+    connect(&m_session, &Session::problemRaised, this,
+            [this](const Problem& problem) { m_problem->show(problem); });
+    connect(&m_session, &Session::crewChanged, this, [this] {
+        m_rail->setCrew(QString::fromStdString(m_session.crew()));
+        remember(m_options, QStringLiteral("crew"), QString::fromStdString(m_session.crew()));
+    });
+}
+
+void MainWindow::build() {
+    auto* whole = new QWidget;
+    auto* row = new QHBoxLayout(whole);
+    row->setContentsMargins(0, 0, 0, 0);
+    row->setSpacing(0);
+    m_rail = new Rail(whole);
+    row->addWidget(m_rail);
+    auto* column = new QVBoxLayout;
+    column->setSpacing(0);
+    row->addLayout(column, 1);
+    m_problem = new ProblemBar(whole);
+    column->addWidget(m_problem);
+    m_stack = new QStackedWidget(whole);
+    column->addWidget(m_stack, 1);
+    m_jobs = new JobBar(m_session.background(), whole);
+    column->addWidget(m_jobs);
+    setCentralWidget(whole);
+    // Actions belong to the widgets that were just replaced, or are added again by their id.
+    addActions();
+    for (const auto& entry : pageList()) {
+        auto* made = entry.make(m_session, m_stack);
+        made->setAccessibleName(titleOf(entry.screen));
+        made->setObjectName(keyOf(entry.screen));
+        m_pages[static_cast<std::size_t>(entry.screen)] = made;
+        m_stack->addWidget(made);
+    }
+    connect(m_rail, &Rail::screenChosen, this, [this](Screen screen) { go(screen); });
+    connect(m_rail, &Rail::helpChosen, this, &MainWindow::openHelp);
+    connect(m_rail, &Rail::crewChosen, this, &MainWindow::askCrew);
+    m_rail->setCrew(QString::fromStdString(m_session.crew()));
+    showSaved();
+    go(m_screen);
+}
+
+void MainWindow::addActions() {
+    qDeleteAll(actions());
+    auto& all = m_session.actions();
+    for (const auto& row : pageList())
+        all.add({QStringLiteral("go.") + keyOf(row.screen), tr("Go to %1").arg(titleOf(row.screen)),
+                 QKeySequence(row.key), QString::fromLatin1(row.icon), std::nullopt},
+                this, [this, screen = row.screen] { go(screen); });
+    all.add(
+        {QStringLiteral("help"), tr("Help and keys"), QKeySequence(Qt::Key_F1), QStringLiteral("help"), {}},
+        this, [this] { openHelp(); });
+    all.add({QStringLiteral("find"),
+             tr("Find an action, a tool, a job"),
+             QKeySequence(Qt::CTRL | Qt::Key_K),
+             QStringLiteral("find"),
+             {}},
+            this, [this] { openFinder(); });
+    all.add({QStringLiteral("undo"),
+             tr("Undo the last entry"),
+             QKeySequence(QKeySequence::Undo),
+             QStringLiteral("undo"),
+             {}},
+            this, [this] { m_session.undo().undo(); });
+    all.add({QStringLiteral("redo"),
+             tr("Redo"),
+             QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_Z),
+             QStringLiteral("redo"),
+             {}},
+            this, [this] { m_session.undo().redo(); });
+    all.add({QStringLiteral("look.tone"),
+             tr("Change between Day and Night"),
+             QKeySequence(Qt::CTRL | Qt::Key_L),
+             QStringLiteral("night"),
+             {}},
+            this, [this] {
+                const Theme now = currentTheme();
+                setLook(Theme(now.tone() == Tone::Day ? Tone::Night : Tone::Day, now.scale()));
+            });
+    all.add({QStringLiteral("look.larger"), tr("Larger text"), QKeySequence(Qt::CTRL | Qt::Key_Plus), {}, {}},
+            this, [this] { setLook(Theme(currentTheme().tone(), currentTheme().scale() + scaleStep)); });
+    all.add(
+        {QStringLiteral("look.smaller"), tr("Smaller text"), QKeySequence(Qt::CTRL | Qt::Key_Minus), {}, {}},
+        this, [this] { setLook(Theme(currentTheme().tone(), currentTheme().scale() - scaleStep)); });
+    all.add({QStringLiteral("crew"), tr("Say who is at the keyboard"), {}, QStringLiteral("people"), {}},
+            this, [this] { askCrew(); });
+    const auto nameUndo = [this](const char* id, const QString& text) {
+        if (auto* action = m_session.actions().find(QString::fromLatin1(id))) action->setText(text);
+    };
+    connect(&m_session.undo(), &QUndoStack::undoTextChanged, this, [nameUndo](const QString& words) {
+        nameUndo("undo", words.isEmpty() ? tr("Undo the last entry") : tr("Undo: %1").arg(words));
+    });
+    connect(&m_session.undo(), &QUndoStack::redoTextChanged, this, [nameUndo](const QString& words) {
+        nameUndo("redo", words.isEmpty() ? tr("Redo") : tr("Redo: %1").arg(words));
+    });
+}
+
+void MainWindow::go(Screen screen, const Target& target) {
+    m_screen = screen;
+    m_rail->setScreen(screen);
+    auto& shown = page(screen);
+    m_stack->setCurrentWidget(&shown);
+    shown.open(target);
+    if (auto* first = shown.firstFocus()) first->setFocus(Qt::OtherFocusReason);
+}
+
+bool MainWindow::settled() const {
+    return m_session.drift() && !m_session.driftPending() &&
+           m_pages[static_cast<std::size_t>(m_screen)]->settled();
+}
+
+void MainWindow::setLook(const Theme& theme) {
+    if (theme == currentTheme()) return;
+    applyTheme(*qApp, theme);
+    remember(m_options, QStringLiteral("tone"),
+             theme.tone() == Tone::Day ? QStringLiteral("day") : QStringLiteral("night"));
+    remember(m_options, QStringLiteral("scale"), theme.scale());
+    disconnect(&m_session.undo(), nullptr, this, nullptr);
+    build();
+}
+
+void MainWindow::showSaved() {
+    const auto at = m_session.savedAt();
+    if (!at) {
+        m_rail->setSaved({});
+        return;
+    }
+    const CalendarTime c = calendar(*at);
+    m_rail->setSaved(tr("saved %1:%2:%3")
+                         .arg(c.hour, 2, 10, QLatin1Char('0'))
+                         .arg(c.minute, 2, 10, QLatin1Char('0'))
+                         .arg(c.second, 2, 10, QLatin1Char('0')));
+}
+
+void MainWindow::openFinder() {
+    auto* finder = new Finder(m_session, this);
+    finder->setAttribute(Qt::WA_DeleteOnClose);
+    finder->popup();
+}
+
+void MainWindow::openHelp() {
+    auto* help = new Help(m_session.actions(), this);
+    help->setAttribute(Qt::WA_DeleteOnClose);
+    help->open();
+}
+
+void MainWindow::askCrew() {
+    auto* dialog = new QInputDialog(this);
+    dialog->setAttribute(Qt::WA_DeleteOnClose);
+    dialog->setWindowTitle(tr("Who is at the keyboard?"));
+    dialog->setLabelText(tr("Your crew label. It is written beside every entry you make."));
+    dialog->setTextValue(QString::fromStdString(m_session.crew()));
+    connect(dialog, &QInputDialog::textValueSelected, this,
+            [this](const QString& crew) { m_session.setCrew(crew.trimmed().toStdString()); });
+    dialog->open();
+}
+
+}  // namespace arc::ui

@@ -1,0 +1,55 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The window: rail, page stack, and above and below the page what went wrong and what is being worked on.
+#pragma once
+#include <QMainWindow>
+
+#include <array>
+
+#include "ui/shell/screen.hpp"
+#include "ui/shell/session.hpp"
+#include "ui/shell/window_options.hpp"
+
+class QStackedWidget;
+
+namespace arc::ui {
+
+class JobBar;
+class Page;
+class ProblemBar;
+class Rail;
+
+class MainWindow : public QMainWindow {
+    Q_OBJECT
+  public:
+    MainWindow(Session& session, WindowOptions options, QWidget* parent = nullptr);
+
+    void go(Screen screen, const Target& target = {});
+    [[nodiscard]] Screen screen() const { return m_screen; }
+    [[nodiscard]] Page& page(Screen screen) { return *m_pages[static_cast<std::size_t>(screen)]; }
+    /// Nothing is being worked out for the page that is open.
+    [[nodiscard]] bool settled() const;
+
+    /// Changes the look at once; the pages are made anew.
+    void setLook(const Theme& theme);
+
+  public Q_SLOTS:
+    void openFinder();
+    void openHelp();
+    void askCrew();
+
+  private:
+    void build();
+    void addActions();
+    void showSaved();
+
+    Session& m_session;
+    WindowOptions m_options;
+    Screen m_screen = Screen::Today;
+    Rail* m_rail = nullptr;
+    ProblemBar* m_problem = nullptr;
+    JobBar* m_jobs = nullptr;
+    QStackedWidget* m_stack = nullptr;
+    std::array<Page*, screenCount> m_pages{};
+};
+
+}  // namespace arc::ui

@@ -1,0 +1,30 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/shell/page_list.hpp"
+
+#include "ui/drift/drift_page.hpp"
+#include "ui/kit/kit_page.hpp"
+#include "ui/shell/blank_page.hpp"
+
+namespace arc::ui {
+namespace {
+
+template <class P>
+Page* make(Session& session, QWidget* parent) {
+    return new P(session, parent);
+}
+
+constexpr PageRow rows[] = {
+    {Screen::Today, Qt::Key_F2, "today", make<BlankPage>},
+    {Screen::Kit, Qt::Key_F3, "kit", make<KitPage>},
+    {Screen::Care, Qt::Key_F4, "care", make<BlankPage>},
+    {Screen::Drift, Qt::Key_F5, "drift", make<DriftPage>},
+    {Screen::Closeout, Qt::Key_F6, "closeout", make<BlankPage>},
+};
+
+}  // namespace
+
+std::span<const PageRow> pageList() {
+    return rows;
+}
+
+}  // namespace arc::ui

@@ -1,0 +1,51 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/shell/window_app.hpp"
+
+#include <QApplication>
+#include <QSettings>
+#include <QTextStream>
+
+#include "ui/shell/main_window.hpp"
+#include "ui/shell/screenshots.hpp"
+
+namespace arc::ui {
+namespace {
+
+Theme startTheme(const WindowOptions& options) {
+    Tone tone = options.tone.value_or(Tone::Day);
+    double scale = options.scale.value_or(1.0);
+    if (options.remember == Remember::Yes) {
+        const QSettings settings;
+        if (!options.tone && settings.value("tone").toString() == QLatin1String("night")) tone = Tone::Night;
+        if (!options.scale) scale = settings.value("scale", 1.0).toDouble();
+    }
+    return Theme(tone, scale);
+}
+
+}  // namespace
+
+int runWindow(QApplication& application, Logbook& book, Workbench& workbench, Clock& clock, Random& random,
+              const WindowOptions& options) {
+    QApplication::setApplicationName(QStringLiteral("arcwright"));
+    QApplication::setOrganizationName(QStringLiteral("arcwright"));
+    applyTheme(application, startTheme(options));
+    Session session(book, workbench, clock, random);
+    std::string crew = options.crew;
+    if (crew.empty() && options.remember == Remember::Yes)
+        crew = QSettings().value("crew").toString().toStdString();
+    session.setCrew(crew);
+    if (options.screenshots) {
+        const auto written = writeScreenshots(session, *options.screenshots, options);
+        if (!written) {
+            QTextStream(stderr) << QString::fromStdString(written.error().sentence()) << '\n';
+            return 2;
+        }
+        return 0;
+    }
+    MainWindow window(session, options);
+    window.resize(1366, 768);
+    window.show();
+    return QApplication::exec();
+}
+
+}  // namespace arc::ui

@@ -1,0 +1,17 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The one function the program calls: builds the window over a book and runs it until it is closed.
+#pragma once
+#include "core/logbook.hpp"
+#include "core/ports.hpp"
+#include "core/workbench.hpp"
+#include "ui/shell/window_options.hpp"
+
+class QApplication;
+
+namespace arc::ui {
+
+/// Answers the exit code of the program: 0, or 2 when pictures were asked for and could not be written.
+int runWindow(QApplication& application, Logbook& book, Workbench& workbench, Clock& clock, Random& random,
+              const WindowOptions& options);
+
+}  // namespace arc::ui
