@@ -1,0 +1,87 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Follows one stratum arc by arc: learns the baseline, runs the charts, opens and closes signals. One arc
+// costs O(channels), however long the logbook is; the whole history in one go gives the same state.
+#pragma once
+#include <cstdint>
+#include <deque>
+#include <map>
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "core/analytics/case_file.hpp"
+#include "core/analytics/chart_state.hpp"
+#include "core/analytics/choices.hpp"
+#include "core/analytics/model.hpp"
+
+namespace arc::drift {
+
+struct WatchSettings {
+    std::string stratum;
+    int grooves = 1;
+    double budgetArcs = 1000;
+    std::optional<BaselineChoice> baseline;
+};
+
+/// Level scores of a job, for comparing splicers on it.
+struct JobLevel {
+    int arcs = 0;
+    double common = 0, shift = 0, db = 0;  ///< sums
+};
+
+class Watcher {
+  public:
+    static constexpr std::size_t windowRows = 640;  ///< arcs kept for finding the begin of a change
+    static constexpr int selfStart = 60;            ///< baseline arcs before the charts signal alone
+    static constexpr int baselineGoal = 400;
+
+    explicit Watcher(WatchSettings settings);
+
+    /// Next arc of the stratum; numbers ascend.
+    void step(const RawArc& arc);
+    /// Care on the splicer or its cleaver, in time order between the arcs.
+    void care(const CareRecord& record);
+    void answer(const SignalAnswer& answer);
+
+    [[nodiscard]] bool learning() const { return !model_.has_value(); }
+    [[nodiscard]] const Model* model() const { return model_ ? &*model_ : nullptr; }
+    [[nodiscard]] const std::vector<Chart>& charts() const { return charts_; }
+    [[nodiscard]] const std::vector<Case>& cases() const { return cases_; }
+    [[nodiscard]] const std::vector<CareEffect>& effects() const { return effects_; }
+    [[nodiscard]] const std::deque<Row>& window() const { return window_; }
+    [[nodiscard]] const std::map<std::uint32_t, JobLevel>& jobs() const { return jobs_; }
+    [[nodiscard]] std::uint64_t baselineFrom() const { return baselineFrom_; }
+    [[nodiscard]] std::uint64_t baselineTo() const { return baselineTo_; }
+    [[nodiscard]] std::uint64_t arcs() const { return arcs_; }
+    /// Facts about a case as far as its arcs are known now.
+    [[nodiscard]] CaseFacts facts(const Case& about) const;
+
+  private:
+    void learnMore(const RawArc& arc);
+    void relearn();
+    void raise(std::size_t chart);
+    void followOpenCases(const Row& row);
+    void close(Case& about, SignalState state);
+    void judgeCare();
+    [[nodiscard]] Case* covering(const Chart& chart);
+    [[nodiscard]] double meanSince(const Chart& chart, std::uint64_t from) const;
+    void setOffsets(const Case& about, std::uint64_t from);
+    void clearOffsets(const Case& about);
+    void restart();
+    [[nodiscard]] std::vector<Row> rows() const { return {window_.begin(), window_.end()}; }
+
+    WatchSettings settings_;
+    std::vector<RawArc> baseline_;
+    std::vector<RawArc> candidate_;  ///< arcs that may join the baseline, or become a new one
+    bool renewing_ = false;          ///< candidate_ becomes a new baseline
+    std::optional<Model> model_;
+    std::vector<Chart> charts_;
+    std::deque<Row> window_;
+    std::vector<Case> cases_;
+    std::vector<CareEffect> effects_;
+    std::vector<CareRecord> events_;
+    std::map<std::uint32_t, JobLevel> jobs_;
+    std::uint64_t baselineFrom_ = 0, baselineTo_ = 0, arcs_ = 0;
+};
+
+}  // namespace arc::drift
