@@ -33,9 +33,13 @@ enum class Condition {
 };
 std::string_view word(Condition condition);  ///< "environment_jump", "idle_stretch", "web_ribbon_strip"
 
+/// A ribbon cleave is one use of a cleaver's pads, and as many of its blade as there are fibres.
+enum class Per { Use, Fibre };
+std::string_view word(Per per);  ///< "use", "fibre"
 struct CountRule {
     CounterKey counter;
     std::uint32_t every = 1;  ///< uses, at least 1
+    Per per = Per::Use;
     bool operator==(const CountRule&) const = default;
 };
 struct DaysRule {
@@ -85,6 +89,9 @@ struct Card {
     bool operator==(const Card&) const = default;
 
     [[nodiscard]] const Step* step(std::string_view stepId) const;
+    /// The record is of this card done whole (its id, or a variant among `also`); a part that a timer step
+    /// covers is not.
+    [[nodiscard]] bool isWhole(std::string_view action) const;
 };
 
 /// Rules of a card taken alone: unique step ids, loops that end, at most two surfaces per swab end, cautions
@@ -103,4 +110,5 @@ Result<void> checkDeck(const Deck& deck);
 
 /// Every caution ends with this sentence.
 inline constexpr std::string_view cautionEnding = "Follow local codes and licensed practice.";
+
 }  // namespace arc::care

@@ -21,6 +21,7 @@ struct Tried {
     ActionKey action;
     Instant at;
     drift::CareVerdict verdict = drift::CareVerdict::TooEarly;
+    int cardVersion = 0;  ///< 0: not by the card, so not inspected: worth doing once more by the card
 };
 
 enum class Wait { No, ForVerdict };
@@ -37,8 +38,8 @@ struct Wear {
     std::uint32_t electrodeLife = 5000;
 };
 
-/// The next rung. A rung that did not help (no change or worse) is not offered again for this signal; one
-/// that helped in part is offered once more.
+/// The next rung. A rung that did not help (no change or worse) when done by its card is not offered again
+/// for this signal, nor one that did not help twice; one that helped in part is offered once more.
 Advice nextCare(const drift::Signal& signal, std::span<const Tried> tried, const Wear& wear);
 
 }  // namespace arc::care

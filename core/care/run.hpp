@@ -31,7 +31,7 @@ struct Answer {
 struct WriteDown {
     std::map<std::string, std::string> fields;  ///< by Field::key; a field left out is not known
 };
-struct Back {};  ///< one screen back, to read again; counts nothing twice
+struct Back {};  ///< one screen back, to read again or mend a field; going forward again counts nothing twice
 using Input = std::variant<Acknowledge, Done, StartTimer, Answer, WriteDown, Back>;
 
 enum class ScreenKind { Cautions, Materials, Step, Finished };
@@ -46,6 +46,7 @@ struct Screen {
     int swabEndsUsed = 0;        ///< so far
     std::optional<Instant> timerEnd;  ///< once the timer of this step was started
     int timerMinutes = 0;             ///< for this tool
+    bool readingBack = false;         ///< a step that was done already: Done goes forward
 };
 
 /// A new run. Answers are the keys of due items or signals it is done for. Refused when the card is for
@@ -58,7 +59,9 @@ Result<void> canResume(const Card& card, const Tool& tool, const CareRun& run);
 Screen screenOf(const Card& card, const Tool& tool, const CareRun& run);
 /// The state after the input; a Problem says what is missing and leaves the run as it was.
 Result<CareRun> advance(const Card& card, const Tool& tool, CareRun run, const Input& input);
-CareRun abandon(CareRun run);
+CareRun abandoned(CareRun run);
+/// The run's last state; append it together with its record.
+CareRun finished(CareRun run);
 
 /// The record of a run whose screen is Finished; refused before. `counter` is the tool's own counter if
 /// known.
@@ -73,7 +76,8 @@ namespace field {
 inline constexpr std::string_view outcome = "outcome";  ///< "reached" or "not_reached"
 inline constexpr std::string_view covers = "covers";    ///< actions done on the way, by comma: "stabilise"
 inline constexpr std::string_view swabEnds = "swab_ends";
-inline constexpr std::string_view rounds = "rounds";
+inline constexpr std::string_view rounds = "rounds";       ///< of the longest loop
+inline constexpr std::string_view move = "move";           ///< next_position, next_height or new_blade
 inline constexpr std::string_view newBlade = "new_blade";  ///< "yes": a fresh blade was fitted
 }  // namespace field
 

@@ -22,7 +22,8 @@ struct Situation;
 namespace arc::kit {
 
 /// Exact: since a recorded care. AtLeast: the book knows no such care, the uses it holds are a lower bound.
-enum class Certainty { Exact, AtLeast };
+/// Shared: strips are not written down per stripper; the crew's ribbon strips are divided by its strippers.
+enum class Certainty { Exact, AtLeast, Shared };
 
 /// One count of uses against its limit.
 struct LifeBar {
@@ -40,7 +41,7 @@ enum class CellState { Untouched, Spent, Now };
 /// One position of a blade at one height.
 struct BladeCell {
     BladePlace place;
-    std::uint32_t cleaves = 0;
+    std::uint32_t cleaves = 0;  ///< fibres cleaved here
     CellState state = CellState::Untouched;
 };
 enum class BladeStanding { InUse, LastHeight, Exhausted };
@@ -91,10 +92,13 @@ Result<ToolLife> lifeOf(const care::Situation& situation, ToolId tool);
 /// corrected meanwhile, so that arcs fired outside the book count too.
 struct UsePoint {
     Instant at;
-    std::uint32_t total = 0;  ///< uses up to and with this one
+    std::uint32_t total = 0;   ///< uses up to and with this one
+    std::uint32_t fibres = 0;  ///< the same, each fibre of a ribbon counted
 };
 std::vector<UsePoint> usesOf(const care::Situation& situation, ToolId tool);
-std::uint32_t usesBetween(std::span<const UsePoint> uses, std::int64_t afterMs, std::int64_t untilMs);
+/// Uses in (afterMs, untilMs].
+std::uint32_t usesBetween(std::span<const UsePoint> uses, std::int64_t afterMs, std::int64_t untilMs,
+                          care::Per per);
 
 /// Where the blade stands after the records, and the next place: the next position, then the next height at
 /// position 1, none when the blade is used up.
