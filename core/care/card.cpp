@@ -100,11 +100,11 @@ Result<void> checkRule(const DueRule& rule, const std::string& at) {
     if (rule.otherwise.empty()) return wrong("a due rule says what happens if not", at + "/otherwise");
     if (rule.source.empty()) return wrong("a due rule names its source", at + "/source");
     if (const auto* count = std::get_if<CountRule>(&rule.when)) {
-        if (!isKey(count->counter)) return wrong("a counter needs a name", at + "/counter");
-        if (count->every < 1) return wrong("every must be at least 1", at + "/every");
+        if (!isKey(count->counter)) return wrong("a counter needs a name", at + "/count/counter");
+        if (count->every < 1) return wrong("every must be at least 1", at + "/count/every");
     }
     if (const auto* days = std::get_if<DaysRule>(&rule.when); days && (days->every < 1 || days->every > 3650))
-        return wrong("days must be 1 to 3650", at + "/every");
+        return wrong("days must be 1 to 3650", at + "/days");
     return {};
 }
 
@@ -178,7 +178,7 @@ Result<void> check(const Card& card) {
             return wrong("a caution says the danger and ends with \"" + std::string(cautionEnding) + "\"",
                          "/cautions/" + std::to_string(i));
     for (std::size_t i = 0; i < card.materials.size(); ++i)
-        if (card.materials[i].name.empty() || card.materials[i].ordered < 0)
+        if (card.materials[i].name.empty() || card.materials[i].uses < 0)
             return wrong("a material needs a name and a count of at least 0",
                          "/materials/" + std::to_string(i));
     for (std::size_t i = 0; i < card.when.size(); ++i)

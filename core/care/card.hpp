@@ -66,7 +66,7 @@ struct DueRule {
 
 struct Material {
     std::string name;  ///< "lint-free swabs"
-    int ordered = 0;   ///< pieces used by one run, for the order list; 0: not counted
+    int uses = 0;      ///< pieces used by one run, for the order list; 0: not counted
     bool operator==(const Material&) const = default;
 };
 
