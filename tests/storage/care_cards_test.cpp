@@ -89,7 +89,9 @@ TEST(ShippedCards, PutCautionsFirstAndDeferToLocalCodes) {
 TEST(ShippedCards, NeverAskOneSwabEndForMoreThanTwoPads) {
     for (const Card& card : shipped().cards)
         for (const Step& step : card.steps)
-            if (const auto* plain = std::get_if<DoStep>(&step.what)) EXPECT_LE(plain->surfaces, 2) << card.id;
+            if (const auto* plain = std::get_if<DoStep>(&step.what)) {
+                EXPECT_LE(plain->surfaces, 2) << card.id;
+            }
 }
 
 // common practice: electrodes burn in about 8-10 minutes on single-fibre splicers, about 15 on mass splicers.
@@ -155,13 +157,17 @@ TEST(ShippedCards, EndWhenAllIsGoodAndWhenNothingEverIs) {
     for (const Card& card : shipped().cards) {
         const CareRecord good = walk(card, Outcome::Good, 60);
         const auto outcome = good.fields.find("outcome");
-        if (outcome != good.fields.end()) EXPECT_EQ(outcome->second, "reached") << card.id;
+        if (outcome != good.fields.end()) {
+            EXPECT_EQ(outcome->second, "reached") << card.id;
+        }
         EXPECT_EQ(good.cardVersion, card.version);
         EXPECT_EQ(good.answers, std::vector<std::string>{"due"});
         const CareRecord bad = walk(card, Outcome::NotYet, 200);
         const bool loops = std::ranges::any_of(
             card.steps, [](const Step& s) { return std::holds_alternative<RepeatStep>(s.what); });
-        if (loops) EXPECT_EQ(bad.fields.at("outcome"), "not_reached") << card.id;
+        if (loops) {
+            EXPECT_EQ(bad.fields.at("outcome"), "not_reached") << card.id;
+        }
     }
 }
 
