@@ -2,27 +2,26 @@
 #include "core/analytics/run_length.hpp"
 
 #include <algorithm>
-#include <boost/math/tools/toms748_solve.hpp>
 #include <cmath>
-#include <exception>
 #include <functional>
 #include <string>
 #include <utility>
 
 #include "core/analytics/integral_equation.hpp"
+#include "core/analytics/limit_search.hpp"
 #include "core/stats/normal.hpp"
-#include "core/stats/policy.hpp"
 
 namespace arc::drift {
 namespace {
 
 using detail::gaussLegendre;
+using detail::limitWithArl;
 using detail::LowerEnd;
 using detail::nodesFor;
 using detail::QuadratureChain;
+using detail::reportedArl;
 using detail::Step;
 
-constexpr double longestArl = 1e12;
 constexpr double widestShift = 50;
 constexpr double negligible = 1e-15;  // of the runs still going on
 constexpr int mostSteps = 1'000'000;
@@ -35,13 +34,6 @@ std::string show(const char* name, double value) {
 tl::unexpected<Problem> outOfRange(const char* name, double value, const char* next) {
     return fail(ProblemCode::BadInput, std::string("the ") + name + " is out of range", show(name, value),
                 next);
-}
-
-Result<double> reported(double arl) {
-    if (!(arl >= 1 - 1e-9) || arl > longestArl)
-        return fail(ProblemCode::BadInput, "the chart would practically never signal (run length above 1e12)",
-                    "", "lower the limit");
-    return arl;
 }
 
 Result<void> check(const EwmaChart& chart) {
@@ -209,10 +201,10 @@ Result<double> openingLimitsRunLength(const EwmaChart& chart, double shift, Node
                      [&](double z, const Eigen::ArrayXd& to) {
                          return ewmaStep(chart.lambda, end, now, shift, z, to);
                      });
-        if (walk.remaining() < negligible) return reported(sum);
+        if (walk.remaining() < negligible) return reportedArl(sum);
         if (limit - now < 1e-14 * limit) break;
     }
-    return reported(sum + walk.further(chainOf(chart, shift, effort)));
+    return reportedArl(sum + walk.further(chainOf(chart, shift, effort)));
 }
 
 /// Sum of the chances that the run is still on, while the mean climbs.
@@ -225,45 +217,12 @@ Result<double> climbingRunLength(
         sum += walk.remaining();
         walk.advance(quadrature, end,
                      [&](double z, const Eigen::ArrayXd& nodes) { return step(n * slope, z, nodes); });
-        if (walk.remaining() < negligible) return reported(sum);
+        if (walk.remaining() < negligible) return reportedArl(sum);
         // At 20,000 readings a slope that has not come to bear is none.
         if (n == 20'000 && std::abs(slope) * n < 0.02) break;
     }
     return fail(ProblemCode::BadInput, "the slope is too small to be told from none", show("slope", slope),
                 "ask for the run length without drift");
-}
-
-/// Finds the limit where log(run length) meets log(arl); `runLength` rises with it.
-Result<double> solveLimit(double arl, double highest,
-                          const std::function<Result<double>(double)>& runLength) {
-    if (!(arl > 1 && arl <= 1e9))
-        return fail(ProblemCode::BadInput, "the wanted run length must lie above 1 and at most at 1e9",
-                    show("run length", arl), "give a budget of more than one reading");
-    const auto excess = [&](double limit) {
-        const Result<double> found = runLength(limit);
-        return std::log(found.value_or(longestArl)) - std::log(arl);
-    };
-    const double lowest = 1e-6;
-    if (excess(lowest) >= 0)
-        return fail(ProblemCode::BadInput, "the wanted run length is too short for any limit above 0",
-                    show("run length", arl), "give a longer run length");
-    double low = lowest, high = 1;
-    while (excess(high) < 0) {
-        low = high;
-        if (high >= highest)
-            return fail(ProblemCode::BadInput, "no limit within reach has the wanted run length",
-                        show("run length", arl), "give a shorter run length or a larger k");
-        high = std::min(high + std::max(1.0, high / 2), highest);
-    }
-    try {
-        std::uintmax_t rounds = 100;
-        const auto close = [](double a, double b) { return std::abs(a - b) <= 1e-12 * std::max(a, b); };
-        const auto [from, to] =
-            boost::math::tools::toms748_solve(excess, low, high, close, rounds, stats::MathPolicy());
-        return 0.5 * (from + to);
-    } catch (const std::exception& error) {
-        return fail(ProblemCode::Internal, "the limit could not be solved for", error.what());
-    }
 }
 
 }  // namespace
@@ -274,7 +233,7 @@ Result<double> averageRunLength(const EwmaChart& chart, double shift, Nodes node
         chart.limits == EwmaLimits::ExactVariance || (chart.headStart > 0 && chart.sides == Sides::Both);
     if (opening) return openingLimitsRunLength(chart, shift, nodes);
     const QuadratureChain chain = chainOf(chart, shift, nodes);
-    return reported(
+    return reportedArl(
         chain.stepsToLeaveFrom(chart.headStart * longRunDeviation(chart.lambda), chain.stepsToLeave()));
 }
 
@@ -283,19 +242,19 @@ Result<double> averageRunLength(const CusumChart& chart, double shift, Nodes nod
     const QuadratureChain up = chainOf(chart, shift, nodes);
     const Eigen::VectorXd upFrom = up.stepsToLeave();
     const double upStarted = up.stepsToLeaveFrom(chart.headStart, upFrom);
-    if (chart.sides == Sides::Upper) return reported(upStarted);
+    if (chart.sides == Sides::Upper) return reportedArl(upStarted);
     const QuadratureChain down = chainOf(chart, -shift, nodes);
     const Eigen::VectorXd downFrom = down.stepsToLeave();
     // When one sum signals the other is back at 0, so the run lengths add like rates (Lucas & Crosier 1982).
     // Divided through by the run length downward from 0, which may be astronomical.
     const double downStarted = down.stepsToLeaveFrom(chart.headStart, downFrom) / downFrom[0];
-    return reported((upStarted + upFrom[0] * (downStarted - 1)) / (1 + upFrom[0] / downFrom[0]));
+    return reportedArl((upStarted + upFrom[0] * (downStarted - 1)) / (1 + upFrom[0] / downFrom[0]));
 }
 
 Result<double> steadyStateRunLength(const EwmaChart& chart, double shift, Nodes nodes) {
     if (auto ok = check(chart, "shift", shift); !ok) return tl::unexpected(ok.error());
     const Eigen::VectorXd before = chainOf(chart, 0, nodes).longRun();
-    return reported(before.dot(chainOf(chart, shift, nodes).stepsToLeave()));
+    return reportedArl(before.dot(chainOf(chart, shift, nodes).stepsToLeave()));
 }
 
 Result<double> steadyStateRunLength(const CusumChart& chart, double shift, Nodes nodes) {
@@ -304,7 +263,7 @@ Result<double> steadyStateRunLength(const CusumChart& chart, double shift, Nodes
         return fail(ProblemCode::BadInput, "the steady state is offered for a one-sided CUSUM only", "",
                     "ask for one side");
     const Eigen::VectorXd before = chainOf(chart, 0, nodes).longRun();
-    return reported(before.dot(chainOf(chart, shift, nodes).stepsToLeave()));
+    return reportedArl(before.dot(chainOf(chart, shift, nodes).stepsToLeave()));
 }
 
 Result<double> driftRunLength(const EwmaChart& chart, double slope, Nodes nodes) {
@@ -365,7 +324,7 @@ Result<double> limitFor(const EwmaChart& chart, double arl) {
     tried.limit = 1;
     tried.headStart = 0;
     if (auto ok = check(tried); !ok) return tl::unexpected(ok.error());
-    return solveLimit(arl, 20, [&](double limit) {
+    return limitWithArl(arl, 20, [&](double limit) {
         tried.limit = limit;
         return averageRunLength(tried, 0);
     });
@@ -376,7 +335,7 @@ Result<double> limitFor(const CusumChart& chart, double arl) {
     tried.h = 1;
     tried.headStart = 0;
     if (auto ok = check(tried); !ok) return tl::unexpected(ok.error());
-    return solveLimit(arl, 200, [&](double h) {
+    return limitWithArl(arl, 200, [&](double h) {
         tried.h = h;
         return averageRunLength(tried, 0);
     });
