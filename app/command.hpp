@@ -23,7 +23,8 @@ enum class Exit {
 
 enum class Format { Text, Json };
 
-enum class Takes { Nothing, One, Many };
+/// MaybeOne: the option may stand alone; it is then given without a value.
+enum class Takes { Nothing, One, MaybeOne, Many };
 enum class Needed { No, Yes };
 
 struct Parameter {

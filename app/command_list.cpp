@@ -30,6 +30,7 @@ void addParameter(Slot& slot, const Parameter& parameter) {
     } else {
         option = slot.app->add_option(parameter.name, slot.values[parameter.name], parameter.help);
         if (parameter.takes == Takes::One) option->expected(1);
+        if (parameter.takes == Takes::MaybeOne) option->expected(0, 1);
         // A word that looks like a negative number is a value ("--shift -0.5"), never an option.
         if (parameter.takes == Takes::Many) option->expected(1, 1 << 20);
     }
@@ -44,6 +45,9 @@ Arguments collect(const Slot& slot) {
         if (option->count() == 0) continue;
         const auto values = slot.values.find(name);
         arguments.given[name] = values == slot.values.end() ? std::vector<std::string>{} : values->second;
+        // The library puts an empty word for an option that stands alone.
+        if (option->get_expected_min() == 0 && arguments.given[name] == std::vector<std::string>{""})
+            arguments.given[name].clear();
     }
     return arguments;
 }
