@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Data files compiled into the program: migrations (storage/migrations) and shipped care cards
-// (resources/care).
+// Data files compiled into the program: migrations (storage/migrations), shipped care cards (resources/care)
+// and the settings of the invented scenario (sample-data).
 #pragma once
 #include <span>
 #include <string_view>
@@ -16,5 +16,7 @@ struct EmbeddedFile {
 std::span<const EmbeddedFile> embedded_migrations();
 /// Shipped care cards and their schema.
 std::span<const EmbeddedFile> embedded_care_cards();
+/// Settings of the invented scenario (sample-data/*.json).
+std::span<const EmbeddedFile> embedded_scenarios();
 
 }  // namespace arc::storage

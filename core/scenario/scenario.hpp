@@ -1,0 +1,173 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The settings of an invented crew: its tools, jobs, weather, who works where, what goes wrong and what is
+// done about it. Every number about machines here is invented; only the loss physics is not (simulate.hpp).
+#pragma once
+#include <cstdint>
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "core/analytics/drift.hpp"
+#include "core/care/record.hpp"
+#include "core/kit/tool.hpp"
+#include "core/units/instant.hpp"
+#include "core/work/job.hpp"
+#include "core/work/plan.hpp"
+
+namespace arc::scenario {
+
+/// A splicer and how it behaves.
+struct Machine {
+    std::string label, nickname;
+    arc::Splicer traits;
+    std::string mode = "G.652-G.652";
+    double offsetUm = 0.33;      ///< standard deviation of the lateral core offset, each axis, micrometres
+    double baseDb = 0.008;       ///< what every splice loses, dB
+    double noiseDb = 0.004;      ///< noise of the loss estimate, dB
+    double setupSd = 0.07;       ///< log-normal wandering of the offset from set-up to set-up
+    int setupArcs = 24;          ///< arcs after which a set-up is redone at the latest
+    double outlier = 0.004;      ///< share of splices that fail for no reason of the machine
+    double minutesPerArc = 8;    ///< mean time from arc to arc
+    double resolutionDb = 0.01;  ///< display step of the splicer, dB
+    std::uint32_t counterStart = 0;
+    std::uint32_t electrodeArcs = 0;  ///< arcs on the electrodes when the log begins
+    std::uint32_t wearStart = 3200;   ///< arcs after which electrodes begin to wear
+    double wearScale = 2600, wearPower = 1.6, wearGain = 1.0;
+    std::string lastElectrodes;  ///< ISO time of the exchange before the log begins; "" = not known
+    bool operator==(const Machine&) const = default;
+};
+
+struct CleaverSetting {
+    std::string label, nickname;
+    arc::Cleaver traits;
+    double angleSd = 0.45;  ///< degrees, half-normal
+    BladePlace blade;       ///< where the blade stands when the log begins
+    bool operator==(const CleaverSetting&) const = default;
+};
+
+struct StripperSetting {
+    std::string label, nickname;
+    bool operator==(const StripperSetting&) const = default;
+};
+
+struct CableSetting {
+    std::string label;
+    int fibreCount = 12;
+    FibreUnit unit = FibreUnit::Tube;
+    int unitSize = 12;
+    std::string colourOrder = "TIA-598", fibreType = "G.652.D";
+    std::optional<double> lengthKm;
+    bool operator==(const CableSetting&) const = default;
+};
+
+struct ClosureSetting {
+    std::string label;
+    std::string cableA, cableB;
+    int trays = 1, perTray = 24;
+    SplicePlan plan;
+    std::vector<int> leftOut;  ///< fibres of side A the crew does not come to
+    bool operator==(const ClosureSetting&) const = default;
+};
+
+struct JobSetting {
+    std::string label, title;
+    AcceptanceRule rule;
+    double modeFieldA = 9.2,
+           modeFieldB = 9.2;    ///< mean mode-field diameter of either side's lot, micrometres
+    double modeFieldSd = 0.04;  ///< from fibre to fibre, micrometres
+    bool badLot = false;        ///< the truth names this job's fibre as a fault
+    std::vector<CableSetting> cables;
+    std::vector<ClosureSetting> closures;
+    bool operator==(const JobSetting&) const = default;
+};
+
+/// A splicer works through the closures of a job, day by day.
+struct Assignment {
+    std::string splicer, cleaver, job;
+    std::vector<std::string> closures;  ///< labels, in the order of the work
+    int fromDay = 0, toDay = 0;         ///< days since the start of the scenario, both worked
+    int arcsPerDay = 10;
+    double startHour = 7.5;  ///< local time
+    std::string operatorName;
+    bool operator==(const Assignment&) const = default;
+};
+
+/// A moment: a local day and hour, or the number of an arc of the tool (of a cleaver: arcs prepared with it).
+struct When {
+    std::optional<Instant> at;
+    std::optional<std::uint64_t> arc;
+    bool operator==(const When&) const = default;
+};
+
+/// Something that goes wrong. Electrodes wear by themselves and a bad lot is a property of its job.
+struct FaultSetting {
+    drift::Cause cause = drift::Cause::Groove;  ///< groove, calibration or cleaver
+    std::string tool;
+    When begin;
+    std::vector<int> channels;  ///< grooves; empty = all
+    double stepDb = 0.03;       ///< loss added once grown in; of a cleaver: angleGain counts instead
+    int rampArcs = 0;           ///< arcs over which it grows in
+    double angleGain = 1.1;     ///< growth of the angle's standard deviation: 1.1 = more than double
+    bool operator==(const FaultSetting&) const = default;
+};
+
+/// What a care action does to the faults of its tool that it could cure.
+enum class Effect { Helps, Nothing, Worse };
+
+struct CareSetting {
+    When at;
+    std::string tool;
+    ActionKey action;
+    Effect effect = Effect::Helps;
+    std::optional<FaultSetting> brings;  ///< of a care that made it worse: what it brought
+    std::string detail, by;
+    std::optional<CalibrationResult> calibration;
+    std::optional<BladePlace> blade;
+    bool operator==(const CareSetting&) const = default;
+};
+
+struct ColdMorning {
+    int day = 0;
+    double celsius = 0;
+    bool operator==(const ColdMorning&) const = default;
+};
+
+struct Weather {
+    double meanC = 14, swingC = 5, daySdC = 2;
+    double humidityPct = 60, pressureHpa = 985;
+    std::vector<ColdMorning> coldMornings;
+    bool operator==(const Weather&) const = default;
+};
+
+/// Losses measured from the ends of a finished closure.
+struct MeasuringSetting {
+    std::string closure;
+    int day = 0;
+    std::vector<int> fibres;  ///< of side A
+    Directions directions = Directions::TwoWay;
+    int wavelengthNm = 1550;
+    double noiseDb = 0.006;
+    std::string instrument, note;
+    bool operator==(const MeasuringSetting&) const = default;
+};
+
+struct Scenario {
+    std::string name, about;
+    std::uint64_t seed = 1;  ///< taken when nobody gives another
+    Instant start;           ///< local midnight of day 0; its offset is that of all times
+    std::vector<Machine> splicers;
+    std::vector<CleaverSetting> cleavers;
+    std::vector<StripperSetting> strippers;
+    std::vector<JobSetting> jobs;
+    std::vector<Assignment> work;
+    std::vector<FaultSetting> faults;
+    std::vector<CareSetting> care;
+    std::vector<MeasuringSetting> measuring;
+    Weather weather;
+    bool operator==(const Scenario&) const = default;
+};
+
+/// Labels that must exist, days in order, plans that fit their arcs. The Problem names the setting.
+Result<void> check(const Scenario& scenario);
+
+}  // namespace arc::scenario
