@@ -29,7 +29,7 @@ void addParameter(Slot& slot, const Parameter& parameter) {
         option = slot.app->add_flag(parameter.name, parameter.help);
     } else {
         option = slot.app->add_option(parameter.name, slot.values[parameter.name], parameter.help);
-        if (parameter.takes == Takes::One) option->expected(1);
+        if (parameter.takes == Takes::One) option->expected(1)->allow_extra_args(false);
         if (parameter.takes == Takes::MaybeOne) option->expected(0, 1);
         // A word that looks like a negative number is a value ("--shift -0.5"), never an option.
         if (parameter.takes == Takes::Many) option->expected(1, 1 << 20);
