@@ -27,6 +27,7 @@ struct Situation {
     std::vector<SplicerHistory> histories;
     Settings settings;
     Deck deck;
+    std::vector<Problem> problems;  ///< settings that could not be read; their defaults are used
 };
 
 /// Reads everything once. Cost: the arcs of the book.

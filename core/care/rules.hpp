@@ -20,13 +20,13 @@ std::string_view word(RibbonKind kind);  ///< "flat", "web", "ribbonised"
 
 /// Limits a supervisor may change; keys of the logbook's settings beside them.
 struct Settings {
-    double jumpCelsius = 15;               ///< care.environment_jump_c
-    double jumpHectopascals = 50;          ///< care.environment_jump_hpa, about 430 m of altitude
-    int idleDays = 14;                     ///< care.idle_days without an arc
-    std::uint32_t electrodeArcs = 5000;    ///< care.electrode_arcs
-    int calibrationRuns = 4;               ///< care.calibration_runs before diagnostics
-    double orderWithinDays = 14;           ///< care.order_days
-    RibbonKind ribbon = RibbonKind::Flat;  ///< care.ribbon
+    double jumpCelsius = 15;                     ///< care.environment_jump_c
+    double jumpHectopascals = 50;                ///< care.environment_jump_hpa, about 430 m of altitude
+    int idleDays = 14;                           ///< care.idle_days without an arc
+    std::optional<std::uint32_t> electrodeArcs;  ///< care.electrode_arcs; none: what the card says
+    int calibrationRuns = 4;                     ///< care.calibration_runs before diagnostics
+    double orderWithinDays = 14;                 ///< care.order_days
+    RibbonKind ribbon = RibbonKind::Flat;        ///< care.ribbon
 };
 /// Reads one setting by its key; refuses a value out of range with a sentence; unknown keys are left alone.
 Result<Settings> withSetting(Settings settings, std::string_view key, std::string_view value);

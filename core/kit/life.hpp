@@ -100,6 +100,13 @@ std::vector<UsePoint> usesOf(const care::Situation& situation, ToolId tool);
 std::uint32_t usesBetween(std::span<const UsePoint> uses, std::int64_t afterMs, std::int64_t untilMs,
                           care::Per per);
 
+/// The calibration that is owed at Situation::now: an open stretch, or a splicer that has been idle too long
+/// and would carry it from its next arc on.
+std::optional<care::OwedStretch> owedNow(const care::Situation& situation, const Tool& splicer);
+/// The last record that began a counter anew at the tool.
+const CareRecord* lastReset(const care::Situation& situation, const Tool& tool,
+                            const care::CounterKey& counter);
+
 /// Where the blade stands after the records, and the next place: the next position, then the next height at
 /// position 1, none when the blade is used up.
 BladePlace bladeNow(const Cleaver& cleaver, std::span<const CareRecord> records);

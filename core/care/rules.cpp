@@ -1,0 +1,164 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/care/rules.hpp"
+
+#include <algorithm>
+#include <array>
+#include <cctype>
+#include <charconv>
+#include <cmath>
+#include <utility>
+
+#include "core/care/run.hpp"
+#include "core/care/words.hpp"
+
+namespace arc::care {
+namespace {
+
+std::string lower(std::string_view text) {
+    std::string out(text);
+    for (char& c : out) c = static_cast<char>(std::tolower(static_cast<unsigned char>(c)));
+    return out;
+}
+
+/// "G.652" of "G.652.D" or of "G.652-G.652"; empty when no ITU-T single-mode or multimode family is named.
+std::string family(std::string_view text) {
+    for (std::size_t i = 0; i + 4 < text.size(); ++i) {
+        if ((text[i] != 'G' && text[i] != 'g') || text[i + 1] != '.') continue;
+        const auto digit = [&](std::size_t at) {
+            return std::isdigit(static_cast<unsigned char>(text[at])) != 0;
+        };
+        if (digit(i + 2) && digit(i + 3) && digit(i + 4)) return "G." + std::string(text.substr(i + 2, 3));
+    }
+    return {};
+}
+
+/// Every family a mode label names: "G.652-G.657" names two.
+bool modeTakes(std::string_view mode, std::string_view wanted) {
+    for (std::size_t i = 0; i < mode.size(); ++i)
+        if (family(mode.substr(i)) == wanted) return true;
+    return false;
+}
+
+Result<double> number(std::string_view key, std::string_view value, double least, double most) {
+    double read = 0;
+    const char* end = value.data() + value.size();
+    const auto done = std::from_chars(value.data(), end, read);
+    if (done.ec != std::errc{} || done.ptr != end || !(read >= least && read <= most))
+        return fail(
+            ProblemCode::BadInput,
+            "\"" + std::string(value) + "\" is not a number from " + plain(least) + " to " + plain(most),
+            std::string(key), "Leave the setting as it was or give a value in range");
+    return read;
+}
+
+constexpr std::array<std::string_view, 7> keys{
+    "care.environment_jump_c", "care.environment_jump_hpa", "care.idle_days", "care.electrode_arcs",
+    "care.calibration_runs",   "care.order_days",           "care.ribbon"};
+
+}  // namespace
+
+std::string_view word(RibbonKind kind) {
+    switch (kind) {
+        case RibbonKind::Flat:
+            return "flat";
+        case RibbonKind::WebType:
+            return "web";
+        case RibbonKind::RibbonisedTubes:
+            return "ribbonised";
+    }
+    return "";
+}
+
+std::span<const std::string_view> settingKeys() {
+    return keys;
+}
+
+Result<Settings> withSetting(Settings settings, std::string_view key, std::string_view value) {
+    const auto set = [&](double least, double most, auto assign) -> Result<Settings> {
+        const auto read = number(key, value, least, most);
+        if (!read) return tl::unexpected(read.error());
+        assign(*read);
+        return settings;
+    };
+    if (key == keys[0]) return set(1, 60, [&](double v) { settings.jumpCelsius = v; });
+    if (key == keys[1]) return set(5, 500, [&](double v) { settings.jumpHectopascals = v; });
+    if (key == keys[2]) return set(1, 365, [&](double v) { settings.idleDays = static_cast<int>(v); });
+    if (key == keys[3])
+        return set(100, 100'000, [&](double v) { settings.electrodeArcs = static_cast<std::uint32_t>(v); });
+    if (key == keys[4]) return set(1, 9, [&](double v) { settings.calibrationRuns = static_cast<int>(v); });
+    if (key == keys[5]) return set(1, 365, [&](double v) { settings.orderWithinDays = v; });
+    if (key == keys[6]) {
+        for (const auto kind : {RibbonKind::Flat, RibbonKind::WebType, RibbonKind::RibbonisedTubes}) {
+            if (word(kind) != value) continue;
+            settings.ribbon = kind;
+            return settings;
+        }
+        return fail(ProblemCode::BadInput, "\"" + std::string(value) + "\" is none of flat, web, ribbonised",
+                    std::string(key));
+    }
+    return settings;
+}
+
+Effect effectOf(const CareRecord& record) {
+    if (const auto outcome = record.fields.find(std::string(field::outcome));
+        outcome != record.fields.end() && outcome->second == "not_reached")
+        return Effect::NotReached;
+    if (record.action != action::arcCalibration) return Effect::Reached;
+    if (record.calibration)
+        return record.calibration->power == Adequacy::Adequate &&
+                       record.calibration->position == Adequacy::Adequate
+                   ? Effect::Reached
+                   : Effect::NotReached;
+    const std::string said = lower(record.detail);
+    for (const char* bad : {"not adequate", "not-adequate", "not_adequate", "inadequate", "failed"})
+        if (said.find(bad) != std::string::npos) return Effect::NotReached;
+    return Effect::Unproved;
+}
+
+bool covers(const CareRecord& record, std::string_view wanted) {
+    if (record.action == wanted) return true;
+    const auto covered = record.fields.find(std::string(field::covers));
+    if (covered == record.fields.end()) return false;
+    std::string_view rest = covered->second;
+    while (!rest.empty()) {
+        const auto comma = rest.find(',');
+        if (rest.substr(0, comma) == wanted) return true;
+        if (comma == std::string_view::npos) break;
+        rest.remove_prefix(comma + 1);
+    }
+    return false;
+}
+
+std::vector<CalibrationFault> faultsOf(const CalibrationResult& result, const Splicer& splicer,
+                                       const std::string& mode, int channels) {
+    std::vector<CalibrationFault> faults;
+    if (result.power != Adequacy::Adequate) faults.push_back(CalibrationFault::PowerNotAdequate);
+    if (result.position != Adequacy::Adequate) faults.push_back(CalibrationFault::PositionNotAdequate);
+    const std::string type = family(result.fibreType);
+    if (splicer.kind == SplicerKind::SingleFibre) {
+        if (type != "G.652") faults.push_back(CalibrationFault::WrongFibreType);
+        if (result.fibreCount != 1) faults.push_back(CalibrationFault::WrongFibreCount);
+        return faults;
+    }
+    // A mode label that names no fibre family cannot contradict the fibre that was used.
+    if (result.fibreType.empty() || (!family(mode).empty() && !modeTakes(mode, type)))
+        faults.push_back(CalibrationFault::WrongFibreType);
+    if (channels > 0 && result.fibreCount != channels) faults.push_back(CalibrationFault::WrongFibreCount);
+    return faults;
+}
+
+std::string_view sentence(CalibrationFault fault) {
+    switch (fault) {
+        case CalibrationFault::PowerNotAdequate:
+            return "arc power was not adequate";
+        case CalibrationFault::PositionNotAdequate:
+            return "arc position was not adequate";
+        case CalibrationFault::WrongFibreType:
+            return "the fibre was not of the type that counts";
+        case CalibrationFault::WrongFibreCount:
+            return "the number of fibres was not the one that counts";
+    }
+    return "";
+}
+
+}  // namespace arc::care

@@ -1,0 +1,144 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// How often a tool was used (see life.hpp).
+#include <algorithm>
+#include <utility>
+
+#include "core/care/queues.hpp"
+#include "core/kit/life.hpp"
+
+namespace arc::kit {
+namespace {
+
+/// A ribbon or fibre pair is stripped and cleaved on both sides.
+constexpr std::uint32_t sides = 2;
+
+std::vector<Pairing> inOrder(std::span<const Pairing> pairings) {
+    std::vector<Pairing> order(pairings.begin(), pairings.end());
+    std::ranges::stable_sort(order, {}, &Pairing::at);
+    return order;
+}
+
+std::vector<UsePoint> splicerUses(const SplicerHistory& history,
+                                  std::span<const CounterCorrection> corrections) {
+    std::vector<CounterCorrection> mine;
+    for (const CounterCorrection& correction : corrections)
+        if (correction.tool == history.splicer) mine.push_back(correction);
+    std::ranges::stable_sort(mine, {}, &CounterCorrection::at);
+    std::vector<UsePoint> uses;
+    uses.reserve(history.arcs.size());
+    std::optional<ArcCount> last;
+    std::size_t next = 0;
+    UsePoint point;
+    for (const HistoryArc& arc : history.arcs) {
+        std::optional<ArcCount> shows = arc.counter;
+        for (; next < mine.size() && mine[next].at <= arc.at; ++next) {
+            last.reset();  // differences across a correction mean nothing
+            if (mine[next].at == arc.at) shows = mine[next].shows;
+        }
+        // Arcs fired outside the book move the counter on too; a counter that went back counts as one arc.
+        const bool follows = last && shows && shows->value > last->value;
+        const std::uint32_t step = follows ? shows->value - last->value : 1;
+        point.at = arc.at;
+        point.total += step;
+        point.fibres += step - 1 + std::max<std::uint32_t>(1, arc.channels);
+        uses.push_back(point);
+        if (shows) last = shows;
+    }
+    return uses;
+}
+
+std::vector<UsePoint> cumulated(std::vector<UsePoint> single) {
+    std::ranges::stable_sort(single, {}, &UsePoint::at);
+    for (std::size_t i = 1; i < single.size(); ++i) {
+        single[i].total += single[i - 1].total;
+        single[i].fibres += single[i - 1].fibres;
+    }
+    return single;
+}
+
+std::vector<UsePoint> cleaverUses(const care::Situation& situation, ToolId cleaver) {
+    std::vector<UsePoint> uses;
+    for (const SplicerHistory& history : situation.histories)
+        for (const HistoryArc& arc : history.arcs) {
+            const auto used = arc.cleaver && *arc.cleaver < history.cleavers.size()
+                                  ? std::optional(history.cleavers[*arc.cleaver])
+                                  : pairedCleaver(situation.pairings, history.splicer, arc.at);
+            if (used == cleaver)
+                uses.push_back({arc.at, sides, sides * std::max<std::uint32_t>(1, arc.channels)});
+        }
+    return cumulated(std::move(uses));
+}
+
+std::vector<UsePoint> stripperUses(const care::Situation& situation) {
+    std::vector<UsePoint> uses;
+    for (const SplicerHistory& history : situation.histories)
+        for (const HistoryArc& arc : history.arcs)
+            if (arc.channels > 1) uses.push_back({arc.at, sides, sides * std::uint32_t{arc.channels}});
+    uses = cumulated(std::move(uses));
+    const auto strippers =
+        static_cast<std::uint32_t>(std::ranges::count_if(situation.tools, [](const Tool& tool) {
+            return asCleaver(tool) == nullptr && asSplicer(tool) == nullptr && tool.service == Service::InUse;
+        }));
+    for (UsePoint& point : uses) {
+        point.total = (point.total + strippers - 1) / std::max(1U, strippers);
+        point.fibres = (point.fibres + strippers - 1) / std::max(1U, strippers);
+    }
+    return uses;
+}
+
+}  // namespace
+
+std::vector<UsePoint> usesOf(const care::Situation& situation, ToolId id) {
+    const auto tool = std::ranges::find(situation.tools, id, &Tool::id);
+    if (tool == situation.tools.end()) return {};
+    switch (care::kindOf(*tool)) {
+        case care::ToolKind::Cleaver:
+            return cleaverUses(situation, id);
+        case care::ToolKind::Stripper:
+            return stripperUses(situation);
+        case care::ToolKind::Splicer:
+            break;
+    }
+    const auto history = std::ranges::find(situation.histories, id, &SplicerHistory::splicer);
+    if (history == situation.histories.end()) return {};
+    return splicerUses(*history, situation.corrections);
+}
+
+std::uint32_t usesBetween(std::span<const UsePoint> uses, std::int64_t afterMs, std::int64_t untilMs,
+                          care::Per per) {
+    const auto upTo = [&](std::int64_t ms) -> std::uint32_t {
+        const auto after = std::ranges::upper_bound(uses, ms, {}, [](const UsePoint& p) { return p.at.ms; });
+        if (after == uses.begin()) return 0;
+        const UsePoint& last = *std::prev(after);
+        return per == care::Per::Use ? last.total : last.fibres;
+    };
+    const std::uint32_t begin = upTo(afterMs);
+    const std::uint32_t end = upTo(untilMs);
+    return end > begin ? end - begin : 0;
+}
+
+std::optional<ToolId> pairedCleaver(std::span<const Pairing> pairings, ToolId splicer, Instant at) {
+    std::optional<ToolId> now;
+    for (const Pairing& pairing : inOrder(pairings)) {
+        if (pairing.at > at) break;
+        if (pairing.splicer == splicer) now = pairing.cleaver;
+        // The cleaver went to another splicer.
+        else if (now == pairing.cleaver)
+            now.reset();
+    }
+    return now;
+}
+
+std::optional<ToolId> pairedSplicer(std::span<const Pairing> pairings, ToolId cleaver, Instant at) {
+    std::optional<ToolId> now;
+    for (const Pairing& pairing : inOrder(pairings)) {
+        if (pairing.at > at) break;
+        if (pairing.cleaver == cleaver)
+            now = pairing.splicer;
+        else if (now == pairing.splicer)
+            now.reset();
+    }
+    return now;
+}
+
+}  // namespace arc::kit
