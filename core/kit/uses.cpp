@@ -18,6 +18,18 @@ std::vector<Pairing> inOrder(std::span<const Pairing> pairings) {
     return order;
 }
 
+/// The counter as last seen; its differences are followed from there.
+struct Seen {
+    enum class What { Nothing, Counter } what = What::Nothing;
+    std::uint32_t counter = 0;
+};
+
+/// Arcs fired outside the book move the counter on too; a counter that went back counts as one arc.
+std::uint32_t arcsFrom(const Seen& before, const Seen& now) {
+    const bool both = before.what == Seen::What::Counter && now.what == Seen::What::Counter;
+    return both && now.counter > before.counter ? now.counter - before.counter : 1;
+}
+
 std::vector<UsePoint> splicerUses(const SplicerHistory& history,
                                   std::span<const CounterCorrection> corrections) {
     std::vector<CounterCorrection> mine;
@@ -26,23 +38,22 @@ std::vector<UsePoint> splicerUses(const SplicerHistory& history,
     std::ranges::stable_sort(mine, {}, &CounterCorrection::at);
     std::vector<UsePoint> uses;
     uses.reserve(history.arcs.size());
-    std::optional<ArcCount> last;
+    Seen last;
     std::size_t next = 0;
     UsePoint point;
     for (const HistoryArc& arc : history.arcs) {
-        std::optional<ArcCount> shows = arc.counter;
+        Seen shows;
+        if (arc.counter) shows = {Seen::What::Counter, arc.counter->value};
         for (; next < mine.size() && mine[next].at <= arc.at; ++next) {
-            last.reset();  // differences across a correction mean nothing
-            if (mine[next].at == arc.at) shows = mine[next].shows;
+            last = {};  // differences across a correction mean nothing
+            if (mine[next].at == arc.at) shows = {Seen::What::Counter, mine[next].shows.value};
         }
-        // Arcs fired outside the book move the counter on too; a counter that went back counts as one arc.
-        const bool follows = last && shows && shows->value > last->value;
-        const std::uint32_t step = follows ? shows->value - last->value : 1;
+        const std::uint32_t step = arcsFrom(last, shows);
         point.at = arc.at;
         point.total += step;
         point.fibres += step - 1 + std::max<std::uint32_t>(1, arc.channels);
         uses.push_back(point);
-        if (shows) last = shows;
+        if (shows.what == Seen::What::Counter) last = shows;
     }
     return uses;
 }

@@ -1,0 +1,16 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The gate every care record a person makes goes through before it is appended, from the window and from the
+// command line alike. Imported history is not judged here: what was done was done.
+#pragma once
+#include "core/care/queues.hpp"
+#include "core/care/record.hpp"
+#include "core/result.hpp"
+
+namespace arc::care {
+
+/// The record as it may be appended: the action suits the tool, a calibration has its two results, fibre type
+/// and count, blade work has the place it ends at (filled in when it is not given) and skips none.
+/// `situation` as of the record's instant.
+Result<CareRecord> checkedRecord(const Situation& situation, CareRecord record);
+
+}  // namespace arc::care
