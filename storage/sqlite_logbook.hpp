@@ -11,8 +11,9 @@
 namespace arc::storage {
 
 /// ReadWrite takes the one-writer lock (a sidecar file); when another program holds it the book opens
-/// read-only only if the caller asks for ReadOnly, else the Problem says who writes.
-enum class OpenMode { ReadWrite, ReadOnly };
+/// read-only only if the caller asks for ReadOnly, else the Problem says who writes. Companion is a further
+/// writer, for a worker of the program that already holds the lock; SQLite lets one of them write at a time.
+enum class OpenMode { ReadWrite, ReadOnly, Companion };
 
 /// Makes a new logbook; refuses when the file exists.
 Result<std::unique_ptr<Logbook>> createLogbook(const std::filesystem::path& book, Clock& clock,

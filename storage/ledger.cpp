@@ -1,0 +1,533 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "storage/ledger.hpp"
+
+#include <algorithm>
+#include <nlohmann/json.hpp>
+#include <set>
+#include <stdexcept>
+#include <tuple>
+
+#include "storage/place.hpp"
+
+namespace arc::storage {
+namespace {
+
+/// Words are few (modes, operators); a hostile file may bring a new one in each row.
+constexpr std::size_t rememberedLimit = 50'000;
+
+Digest digestFrom(Bytes bytes) {
+    Digest digest{};
+    if (bytes.size() != digest.size()) throw std::runtime_error("a hash of the wrong length");
+    std::copy(bytes.begin(), bytes.end(), digest.begin());
+    return digest;
+}
+
+template <class Q>
+std::optional<std::int64_t> plain(const std::optional<Q>& quantity) {
+    if (!quantity) return std::nullopt;
+    return static_cast<std::int64_t>(quantity->value);
+}
+
+std::optional<Bytes> plain(const Base& base) {
+    if (!base) return std::nullopt;
+    return Bytes(*base);
+}
+
+}  // namespace
+
+Digest hashOf(const JournalRow& row) {
+    Canonical c;
+    c.text("arcbook journal 1").bytes(row.prev).uuid(row.device).integer(row.seq).integer(row.tick);
+    c.integer(row.at.ms).integer(row.at.offsetMinutes).text(row.stamp.who).text(row.stamp.source);
+    c.text(row.stamp.kind).text(row.stamp.text).maybe(row.stamp.retryKey).bytes(row.digest);
+    return sha256(c.view());
+}
+
+Base halfOf(std::span<const std::uint8_t> hash) {
+    Base base(std::in_place);
+    if (hash.size() < base->size()) throw std::runtime_error("a hash of the wrong length");
+    std::copy_n(hash.begin(), base->size(), base->begin());
+    return base;
+}
+
+Ledger::Ledger(Connection& connection, Clock& clock, Random& random)
+    : connection_(connection), clock_(clock), random_(random) {}
+
+void Ledger::forget() {
+    identities_.clear();
+    words_.clear();
+    arcsAdded_ = readingsAdded_ = careAdded_ = 0;
+}
+
+// --- keys
+// -----------------------------------------------------------------------------------------------------
+
+std::optional<std::int64_t> Ledger::findIdentity(const Uuid& id) {
+    Query q = connection_.query("SELECT key FROM identity WHERE id = ?");
+    q.with(id);
+    if (!q.step()) return std::nullopt;
+    return q.integer(0);
+}
+
+std::int64_t Ledger::identityKey(const Uuid& id) {
+    if (const auto known = identities_.find(id); known != identities_.end()) return known->second;
+    std::int64_t key = 0;
+    if (const auto found = findIdentity(id)) {
+        key = *found;
+    } else {
+        connection_.query("INSERT INTO identity(id) VALUES (?)").with(id).run();
+        key = sqlite3_last_insert_rowid(connection_.database().getHandle());
+    }
+    if (identities_.size() < rememberedLimit) identities_.emplace(id, key);
+    return key;
+}
+
+std::int64_t Ledger::wordKey(const std::string& word) {
+    if (const auto known = words_.find(word); known != words_.end()) return known->second;
+    std::int64_t key = 0;
+    {
+        Query q = connection_.query("SELECT key FROM word WHERE text = ?");
+        q.with(word);
+        if (q.step()) key = q.integer(0);
+    }
+    if (key == 0) {
+        connection_.query("INSERT INTO word(text) VALUES (?)").with(word).run();
+        key = sqlite3_last_insert_rowid(connection_.database().getHandle());
+    }
+    if (words_.size() < rememberedLimit) words_.emplace(word, key);
+    return key;
+}
+
+// --- chain
+// ----------------------------------------------------------------------------------------------------
+
+void Ledger::begin() {
+    const Uuid id = makeUuid7(clock_.now(), random_);
+    const std::int64_t madeMs = clock_.now().ms;
+    const Digest unsealed{};
+    connection_.query("INSERT INTO book(one, id, made_ms, seal) VALUES (1, ?, ?, ?)")
+        .with(id)
+        .with(madeMs)
+        .with(Bytes(unsealed))
+        .run();
+    Batch batch;
+    batch.records.push_back(
+        {{"book", id, std::nullopt, madeMs, nlohmann::json{{"id", toText(id)}, {"made_ms", madeMs}}.dump()},
+         {}});
+    writeAs(startChain(), batch, {"", "", "book", "Made this logbook", {}});
+}
+
+Ledger::Writer Ledger::startChain() {
+    const Uuid id = makeUuid7(clock_.now(), random_);
+    const std::string name = machineName();
+    const Digest zero{};
+    connection_.query("INSERT INTO device(id, name, last_seq, last_tick, last_hash) VALUES (?, ?, 0, 0, ?)")
+        .with(id)
+        .with(name)
+        .with(Bytes(zero))
+        .run();
+    const std::int64_t key = sqlite3_last_insert_rowid(connection_.database().getHandle());
+    const Digest place = placeOf(connection_.file());
+    connection_.query("UPDATE book SET writer = ?, place = ?").with(key).with(Bytes(place)).run();
+    sealBook();
+    Batch batch;
+    batch.records.push_back({{"device", id, std::nullopt, std::nullopt,
+                              nlohmann::json{{"id", toText(id)}, {"name", name}}.dump()},
+                             {}});
+    writeAs({key, id, 0, zero}, batch, {"", "", "device", "First entry from " + name, {}});
+    return writer();
+}
+
+void Ledger::sealBook() {
+    Canonical c;
+    {
+        Query q = connection_.query(
+            "SELECT b.id, b.made_ms, d.id, b.place FROM book b LEFT JOIN device d ON d.key = b.writer");
+        q.step();
+        c.bytes(q.bytes(0)).integer(q.integer(1));
+        if (q.isNull(2)) {
+            c.nothing();
+        } else {
+            c.bytes(q.bytes(2));
+        }
+        if (q.isNull(3)) {
+            c.nothing();
+        } else {
+            c.bytes(q.bytes(3));
+        }
+    }
+    const Digest seal = sha256(c.view());
+    connection_.query("UPDATE book SET seal = ?").with(Bytes(seal)).run();
+}
+
+Ledger::Writer Ledger::writer() {
+    const Digest here = placeOf(connection_.file());
+    {
+        Query q = connection_.query(
+            "SELECT d.key, d.id, d.last_seq, d.last_hash, b.place FROM book b JOIN device d ON d.key = "
+            "b.writer");
+        if (q.step()) {
+            const Bytes place = q.bytes(4);
+            if (std::equal(place.begin(), place.end(), here.begin(), here.end()))
+                return {q.integer(0), q.uuid(1), q.integer(2), digestFrom(q.bytes(3))};
+        }
+    }
+    return startChain();
+}
+
+std::int64_t Ledger::write(Batch& batch, const Stamp& stamp) {
+    return writeAs(writer(), batch, stamp);
+}
+
+std::int64_t Ledger::writeAs(const Writer& writer, Batch& batch, const Stamp& stamp) {
+    JournalRow row;
+    row.device = writer.id;
+    row.seq = writer.seq + 1;
+    row.at = clock_.now();
+    row.tick = std::max(row.at.ms, connection_.number("SELECT max(last_tick) FROM device") + 1);
+    row.stamp = stamp;
+    row.prev = writer.hash;
+    row.digest = digestOf(batch);
+    row.hash = hashOf(row);
+    insertJournal(row, writer.key);
+    const std::int64_t number = sqlite3_last_insert_rowid(connection_.database().getHandle());
+    insertRows(batch, number);
+    addTotals();
+    return number;
+}
+
+std::int64_t Ledger::take(const JournalRow& foreign, Batch& batch, const std::string& deviceName) {
+    connection_
+        .query(
+            "INSERT INTO device(id, name, last_seq, last_tick, last_hash) VALUES (?, ?, 0, 0, zeroblob(32)) "
+            "ON CONFLICT(id) DO NOTHING")
+        .with(foreign.device)
+        .with(deviceName)
+        .run();
+    std::int64_t key = 0;
+    {
+        Query q = connection_.query("SELECT key FROM device WHERE id = ?");
+        q.with(foreign.device).step();
+        key = q.integer(0);
+    }
+    insertJournal(foreign, key);
+    const std::int64_t number = sqlite3_last_insert_rowid(connection_.database().getHandle());
+    insertRows(batch, number);
+    addTotals();
+    return number;
+}
+
+void Ledger::insertJournal(const JournalRow& row, std::int64_t deviceKey) {
+    connection_
+        .query(
+            "INSERT INTO journal(device, seq, tick, at_ms, offset_min, who, source, kind, text, retry_key, "
+            "digest, prev, hash) VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)")
+        .with(deviceKey)
+        .with(row.seq)
+        .with(row.tick)
+        .with(row.at.ms)
+        .with(static_cast<int>(row.at.offsetMinutes))
+        .with(row.stamp.who)
+        .with(row.stamp.source)
+        .with(row.stamp.kind)
+        .with(row.stamp.text)
+        .with(row.stamp.retryKey)
+        .with(Bytes(row.digest))
+        .with(Bytes(row.prev))
+        .with(Bytes(row.hash))
+        .run();
+    const std::int64_t number = sqlite3_last_insert_rowid(connection_.database().getHandle());
+    connection_.query("UPDATE device SET last_seq = ?, last_tick = ?, last_hash = ? WHERE key = ?")
+        .with(row.seq)
+        .with(row.tick)
+        .with(Bytes(row.hash))
+        .with(deviceKey)
+        .run();
+    sqlite3_set_last_insert_rowid(connection_.database().getHandle(), number);
+}
+
+// --- rows
+// -----------------------------------------------------------------------------------------------------
+
+void Ledger::insertRows(const Batch& batch, std::int64_t journal) {
+    std::set<std::pair<std::string, Uuid>> changed;
+    std::set<Uuid> withdrawn;
+    for (const auto& version : batch.records) {
+        connection_
+            .query(
+                "INSERT INTO record(journal, kind, id, subject, at_ms, body, base, live) "
+                "VALUES (?, ?, ?, ?, ?, ?, ?, 0)")
+            .with(journal)
+            .with(version.row.kind)
+            .with(version.row.id)
+            .with(version.row.subject)
+            .with(version.row.atMs)
+            .with(version.row.body)
+            .with(plain(version.base))
+            .run();
+        changed.emplace(version.row.kind, version.row.id);
+        if (version.row.kind == "withdrawal") withdrawn.insert(version.row.id);
+        // A finished run and its care record share an identity: which of them a withdrawal takes back depends
+        // on both.
+        if (version.row.kind == "care") changed.emplace("care_run", version.row.id);
+    }
+    insertSplices(batch, journal);
+    for (const auto& row : batch.setAside) insertSetAside(row, journal);
+    for (const Uuid& id : withdrawn) {
+        Query q = connection_.query("SELECT DISTINCT kind FROM record WHERE id = ?");
+        q.with(id);
+        while (q.step()) changed.emplace(std::string(q.text(0)), id);
+    }
+    for (const auto& [kind, id] : changed) showLatestRecord(kind, id);
+    for (const Uuid& id : withdrawn) showLatestArc(id);
+}
+
+/// Both lists are sorted by arc: each arc is followed by its readings.
+void Ledger::insertSplices(const Batch& batch, std::int64_t journal) {
+    auto reading = batch.readings.begin();
+    const auto readingsOf = [&](const KnownArc& arc) {
+        for (; reading != batch.readings.end() && reading->arc == arc.id; ++reading)
+            insertReading(*reading, journal, arc);
+    };
+    const auto readingsBefore = [&](const Uuid* limit) {
+        while (reading != batch.readings.end() && (limit == nullptr || reading->arc < *limit))
+            readingsOf(findArc(reading->arc));
+    };
+    for (const auto& version : batch.arcs) {
+        readingsBefore(&version.arc.id.uuid);
+        readingsOf(insertArc(version, journal));
+    }
+    readingsBefore(nullptr);
+}
+
+Ledger::KnownArc Ledger::findArc(const Uuid& id) {
+    KnownArc arc{id, 0, Shows::No, Readings::Perhaps};
+    if (const auto found = findIdentity(id)) {
+        arc.key = *found;
+        Query q = connection_.query("SELECT 1 FROM arc WHERE key = ? AND live = 1");
+        if (q.with(arc.key).step()) arc.shows = Shows::Yes;
+        return arc;
+    }
+    connection_.query("INSERT INTO identity(id) VALUES (?)").with(id).run();
+    arc.key = sqlite3_last_insert_rowid(connection_.database().getHandle());
+    arc.readings = Readings::None;
+    return arc;
+}
+
+Ledger::KnownArc Ledger::insertArc(const ArcVersion& version, std::int64_t journal) {
+    const SpliceArc& a = version.arc;
+    const auto key = [this](const auto& id) -> std::optional<std::int64_t> {
+        if (!id) return std::nullopt;
+        return identityKey(id->uuid);
+    };
+    KnownArc arc = findArc(a.id.uuid);
+    const bool fresh = arc.readings == Readings::None;
+    if (fresh) {
+        // A withdrawal may have come before the arc, from another laptop.
+        Query q = connection_.query("SELECT 1 FROM record WHERE id = ? AND kind = 'withdrawal'");
+        arc.shows = q.with(arc.id).step() ? Shows::No : Shows::Yes;
+    }
+    connection_
+        .query(
+            "INSERT INTO arc(key, journal, live, at_ms, offset_min, splicer, cleaver, job, closure, mode, "
+            "channels, counter_arcs, temp_mk, humidity_permille, pressure_pa, operator, origin, base) "
+            "VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)")
+        .with(arc.key)
+        .with(journal)
+        .with(fresh && arc.shows == Shows::Yes ? 1 : 0)
+        .with(a.at.ms)
+        .with(static_cast<int>(a.at.offsetMinutes))
+        .with(identityKey(a.splicer.uuid))
+        .with(key(a.cleaver))
+        .with(key(a.job))
+        .with(key(a.closure))
+        .with(wordKey(a.mode))
+        .with(a.channels)
+        .with(plain(a.counter))
+        .with(plain(a.ambient.temperature))
+        .with(plain(a.ambient.humidity))
+        .with(plain(a.ambient.pressure))
+        .with(wordKey(a.operatorName))
+        .with(static_cast<int>(a.origin))
+        .with(plain(version.base))
+        .run();
+    if (fresh && arc.shows == Shows::Yes) {
+        ++arcsAdded_;
+        return arc;
+    }
+    showLatestArc(arc.id);
+    Query q = connection_.query("SELECT 1 FROM arc WHERE key = ? AND live = 1");
+    arc.shows = q.with(arc.key).step() ? Shows::Yes : Shows::No;
+    return arc;
+}
+
+void Ledger::insertReading(const ReadingVersion& version, std::int64_t journal, const KnownArc& arc) {
+    const Reading& r = version.reading;
+    const bool fresh = arc.readings == Readings::None;
+    connection_
+        .query(
+            "INSERT INTO reading(arc, channel, journal, live, loss_mdb, cleave_left_cdeg, cleave_right_cdeg, "
+            "fibre_a, fibre_b, attempt, state, note, base) VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)")
+        .with(arc.key)
+        .with(r.channel)
+        .with(journal)
+        .with(fresh ? 1 : 0)
+        .with(static_cast<std::int64_t>(r.loss.value))
+        .with(plain(r.cleaveLeft))
+        .with(plain(r.cleaveRight))
+        .with(r.fibreA)
+        .with(r.fibreB)
+        .with(r.attempt)
+        .with(static_cast<int>(r.state))
+        .with(r.note)
+        .with(plain(version.base))
+        .run();
+    if (!fresh) {
+        showLatestReading(arc, r.channel);
+    } else if (arc.shows == Shows::Yes) {
+        ++readingsAdded_;
+    }
+}
+
+void Ledger::insertSetAside(const SetAsideVersion& row, std::int64_t journal) {
+    const Digest key = setAsideKey(row);
+    connection_
+        .query(
+            "INSERT INTO set_aside(journal, kind, file, line, column_name, reason, text, sha256) "
+            "VALUES (?, ?, ?, ?, ?, ?, ?, ?)")
+        .with(journal)
+        .with(row.kind)
+        .with(row.file)
+        .with(row.line)
+        .with(row.column)
+        .with(row.reason)
+        .with(row.text)
+        .with(Bytes(key))
+        .run();
+}
+
+void Ledger::storeContent(std::string_view bytes) {
+    const Digest hash = sha256(bytes);
+    connection_.query("INSERT INTO attachment(sha256, bytes) VALUES (?, ?) ON CONFLICT(sha256) DO NOTHING")
+        .with(Bytes(hash))
+        .with(Bytes(reinterpret_cast<const std::uint8_t*>(bytes.data()), bytes.size()))
+        .run();
+}
+
+// --- which version shows
+// --------------------------------------------------------------------------------------
+
+namespace {
+
+/// Place of a version in the order of all edits, the same on every laptop.
+struct Order {
+    std::int64_t tick = 0;
+    Uuid device;
+    std::int64_t key = 0;  ///< row or journal number of the version
+    [[nodiscard]] bool before(const Order& other) const {
+        return std::tie(tick, device) < std::tie(other.tick, other.device);
+    }
+};
+
+std::optional<Order> firstOrder(Query q) {
+    if (!q.step()) return std::nullopt;
+    return Order{q.integer(0), q.uuid(1), q.integer(2)};
+}
+
+std::optional<Order> latestRecord(Connection& connection, std::string_view kind, const Uuid& id) {
+    Query q = connection.query(
+        "SELECT j.tick, d.id, r.row FROM record r JOIN journal j ON j.row = r.journal "
+        "JOIN device d ON d.key = j.device WHERE r.id = ? AND r.kind = ? ORDER BY j.tick DESC, d.id DESC "
+        "LIMIT 1");
+    q.with(id).with(kind);
+    return firstOrder(std::move(q));
+}
+
+bool takenBack(Connection& connection, const Uuid& id, const Order& latest) {
+    const auto withdrawal = latestRecord(connection, "withdrawal", id);
+    return withdrawal && latest.before(*withdrawal);
+}
+
+}  // namespace
+
+void Ledger::showLatestRecord(const std::string& kind, const Uuid& id) {
+    const auto latest = latestRecord(connection_, kind, id);
+    if (!latest) return;
+    bool shows = kind == "withdrawal" || !takenBack(connection_, id, *latest);
+    if (kind == "care_run" && latestRecord(connection_, "care", id)) shows = true;
+    const auto liveCount = [&] {
+        Query q = connection_.query("SELECT count(*) FROM record WHERE id = ? AND kind = ? AND live = 1");
+        q.with(id).with(kind).step();
+        return q.integer(0);
+    };
+    const std::int64_t before = liveCount();
+    connection_.query("UPDATE record SET live = (row = ? AND ?) WHERE id = ? AND kind = ?")
+        .with(latest->key)
+        .with(shows ? 1 : 0)
+        .with(id)
+        .with(kind)
+        .run();
+    if (kind == "care") careAdded_ += liveCount() - before;
+}
+
+void Ledger::showLatestArc(const Uuid& id) {
+    const auto key = findIdentity(id);
+    if (!key) return;
+    std::optional<Order> latest;
+    {
+        Query q = connection_.query(
+            "SELECT j.tick, d.id, a.journal FROM arc a JOIN journal j ON j.row = a.journal "
+            "JOIN device d ON d.key = j.device WHERE a.key = ? ORDER BY j.tick DESC, d.id DESC LIMIT 1");
+        q.with(*key);
+        latest = firstOrder(std::move(q));
+    }
+    if (!latest) return;
+    const bool shows = !takenBack(connection_, id, *latest);
+    const auto count = [&](const char* sql) {
+        Query q = connection_.query(sql);
+        q.with(*key).step();
+        return q.integer(0);
+    };
+    const bool showed = count("SELECT count(*) FROM arc WHERE key = ? AND live = 1") > 0;
+    connection_.query("UPDATE arc SET live = (journal = ? AND ?) WHERE key = ?")
+        .with(latest->key)
+        .with(shows ? 1 : 0)
+        .with(*key)
+        .run();
+    if (shows == showed) return;
+    const std::int64_t readings = count("SELECT count(*) FROM reading WHERE arc = ? AND live = 1");
+    arcsAdded_ += shows ? 1 : -1;
+    readingsAdded_ += shows ? readings : -readings;
+}
+
+void Ledger::showLatestReading(const KnownArc& arc, int channel) {
+    std::optional<Order> latest;
+    {
+        Query q = connection_.query(
+            "SELECT j.tick, d.id, r.journal FROM reading r JOIN journal j ON j.row = r.journal "
+            "JOIN device d ON d.key = j.device WHERE r.arc = ? AND r.channel = ? "
+            "ORDER BY j.tick DESC, d.id DESC LIMIT 1");
+        q.with(arc.key).with(channel);
+        latest = firstOrder(std::move(q));
+    }
+    if (!latest) return;
+    Query q = connection_.query("SELECT count(*) FROM reading WHERE arc = ? AND channel = ? AND live = 1");
+    q.with(arc.key).with(channel).step();
+    if (q.integer(0) == 0 && arc.shows == Shows::Yes) ++readingsAdded_;
+    connection_.query("UPDATE reading SET live = (journal = ?) WHERE arc = ? AND channel = ?")
+        .with(latest->key)
+        .with(arc.key)
+        .with(channel)
+        .run();
+}
+
+void Ledger::addTotals() {
+    connection_.query("UPDATE total SET arcs = arcs + ?, readings = readings + ?, care = care + ?")
+        .with(arcsAdded_)
+        .with(readingsAdded_)
+        .with(careAdded_)
+        .run();
+    arcsAdded_ = readingsAdded_ = careAdded_ = 0;
+}
+
+}  // namespace arc::storage

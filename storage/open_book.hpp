@@ -1,0 +1,34 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Opening a logbook file with all checks: is it one, do we know its schema, may we write.
+#pragma once
+#include <filesystem>
+#include <memory>
+#include <optional>
+
+#include "core/ports.hpp"
+#include "core/result.hpp"
+#include "storage/connection.hpp"
+#include "storage/sqlite_logbook.hpp"
+#include "storage/writer_lock.hpp"
+
+namespace arc::storage {
+
+struct OpenBook {
+    std::optional<WriterLock> lock;  ///< first, so that it goes last
+    std::unique_ptr<Connection> connection;
+};
+
+/// An older schema is migrated when opened for writing, after a backup beside the book ("NAME.schema-1.bak");
+/// for reading only it is refused with what to do.
+Result<OpenBook> openBook(const std::filesystem::path& book, OpenMode mode);
+
+/// A new, empty book with its identity and first journal row.
+Result<OpenBook> makeBook(const std::filesystem::path& book, Clock& clock, Random& random);
+
+/// Opens the same file again, e.g. after its log was deleted under us.
+std::unique_ptr<Connection> reopen(const Connection& connection);
+
+/// Identity of the book.
+Uuid bookId(Connection& connection);
+
+}  // namespace arc::storage

@@ -1,0 +1,340 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <algorithm>
+#include <map>
+#include <stdexcept>
+#include <unordered_map>
+
+#include "storage/sqlite_book.hpp"
+
+namespace arc::storage {
+namespace {
+
+template <class Q>
+std::optional<Q> maybe(const Query& q, int column) {
+    if (q.isNull(column)) return std::nullopt;
+    return Q{static_cast<decltype(Q::value)>(q.integer(column))};
+}
+
+/// Columns 0… of arcColumns.
+SpliceArc arcFrom(const Query& q) {
+    SpliceArc a;
+    a.id.uuid = q.uuid(0);
+    a.at = {q.integer(1), static_cast<std::int16_t>(q.integer(2))};
+    a.splicer.uuid = q.uuid(3);
+    if (!q.isNull(4)) a.cleaver = ToolId{q.uuid(4)};
+    if (!q.isNull(5)) a.job = JobId{q.uuid(5)};
+    if (!q.isNull(6)) a.closure = ClosureId{q.uuid(6)};
+    a.mode = q.text(7);
+    a.channels = static_cast<int>(q.integer(8));
+    a.counter = maybe<ArcCount>(q, 9);
+    a.ambient.temperature = maybe<Temperature>(q, 10);
+    a.ambient.humidity = maybe<Humidity>(q, 11);
+    a.ambient.pressure = maybe<Pressure>(q, 12);
+    a.operatorName = q.text(13);
+    a.origin = static_cast<Origin>(q.integer(14));
+    return a;
+}
+
+Reading readingFrom(const Query& q, int first) {
+    Reading r;
+    r.channel = static_cast<int>(q.integer(first));
+    r.loss.value = static_cast<std::int32_t>(q.integer(first + 1));
+    r.cleaveLeft = maybe<Angle>(q, first + 2);
+    r.cleaveRight = maybe<Angle>(q, first + 3);
+    r.fibreA = q.text(first + 4);
+    r.fibreB = q.text(first + 5);
+    r.attempt = static_cast<int>(q.integer(first + 6));
+    r.state = static_cast<ReadingState>(q.integer(first + 7));
+    r.note = q.text(first + 8);
+    return r;
+}
+
+/// What arcFrom reads, and the joins it needs; `a` is the arc.
+const std::string arcColumns =
+    "i.id, a.at_ms, a.offset_min, s.id, c.id, jb.id, cl.id, m.text, a.channels, a.counter_arcs, a.temp_mk, "
+    "a.humidity_permille, a.pressure_pa, o.text, a.origin";
+const std::string arcJoins =
+    " JOIN identity i ON i.key = a.key JOIN identity s ON s.key = a.splicer "
+    "LEFT JOIN identity c ON c.key = a.cleaver LEFT JOIN identity jb ON jb.key = a.job "
+    "LEFT JOIN identity cl ON cl.key = a.closure JOIN word m ON m.key = a.mode JOIN word o ON o.key = "
+    "a.operator ";
+const std::string readingColumns =
+    "r.channel, r.loss_mdb, r.cleave_left_cdeg, r.cleave_right_cdeg, r.fibre_a, r.fibre_b, r.attempt, "
+    "r.state, "
+    "r.note";
+constexpr int arcColumnCount = 15;
+
+/// % and _ of a search text are meant as themselves.
+std::string likePattern(const std::string& text) {
+    std::string pattern = "%";
+    for (const char c : text) {
+        if (c == '%' || c == '_' || c == '\\') pattern += '\\';
+        pattern += c;
+    }
+    return pattern + "%";
+}
+
+/// Which cleaver prepared the fibres of a splicer from when on, by the pairings.
+struct PairedFrom {
+    std::int64_t atMs;
+    std::optional<ToolId> cleaver;
+};
+std::vector<PairedFrom> pairedCleavers(const std::vector<Pairing>& pairings, ToolId splicer) {
+    std::vector<PairedFrom> timeline;
+    for (const Pairing& p : pairings) {
+        if (p.splicer == splicer) {
+            timeline.push_back({p.at.ms, p.cleaver});
+        } else if (!timeline.empty() && timeline.back().cleaver == p.cleaver) {
+            // The cleaver went to another splicer.
+            timeline.push_back({p.at.ms, std::nullopt});
+        }
+    }
+    return timeline;
+}
+
+std::optional<ToolId> cleaverAt(const std::vector<PairedFrom>& timeline, std::int64_t atMs) {
+    const auto after = std::upper_bound(timeline.begin(), timeline.end(), atMs,
+                                        [](std::int64_t ms, const PairedFrom& p) { return ms < p.atMs; });
+    return after == timeline.begin() ? std::nullopt : std::prev(after)->cleaver;
+}
+
+/// Gives each thing the next number when it is first met.
+template <class Key, class T>
+class Numbering {
+  public:
+    template <class Make>
+    std::uint32_t of(const Key& key, std::vector<T>& list, Make&& make) {
+        const auto [entry, isNew] = numbers_.try_emplace(key, static_cast<std::uint32_t>(list.size()));
+        if (isNew) list.push_back(make());
+        return entry->second;
+    }
+
+  private:
+    std::map<Key, std::uint32_t> numbers_;
+};
+
+}  // namespace
+
+std::optional<SpliceArc> SqliteBook::headOf(std::int64_t arcKey) {
+    static const std::string sql =
+        "SELECT " + arcColumns + " FROM arc a" + arcJoins + "WHERE a.key = ? AND a.live = 1";
+    Query q = book_.connection->query(sql);
+    q.with(arcKey);
+    if (!q.step()) return std::nullopt;
+    return arcFrom(q);
+}
+
+std::vector<Reading> SqliteBook::readingsOf(std::int64_t arcKey) {
+    static const std::string sql =
+        "SELECT " + readingColumns + " FROM reading r WHERE r.arc = ? AND r.live = 1 ORDER BY r.channel";
+    Query q = book_.connection->query(sql);
+    q.with(arcKey);
+    std::vector<Reading> readings;
+    while (q.step()) readings.push_back(readingFrom(q, 0));
+    return readings;
+}
+
+std::optional<SpliceArc> SqliteBook::whole(std::int64_t arcKey) {
+    auto found = headOf(arcKey);
+    if (found) found->readings = readingsOf(arcKey);
+    return found;
+}
+
+Result<std::optional<SpliceArc>> SqliteBook::arc(ArcId id) {
+    return read([this, id]() -> Result<std::optional<SpliceArc>> {
+        const auto key = ledger_->findIdentity(id.uuid);
+        return key ? whole(*key) : std::nullopt;
+    });
+}
+
+Result<std::optional<SpliceArc>> SqliteBook::lastArc(ToolId splicer) {
+    return read([this, splicer]() -> Result<std::optional<SpliceArc>> {
+        std::optional<std::int64_t> key;
+        {
+            Query q = book_.connection->query(
+                "SELECT key FROM arc WHERE splicer = (SELECT key FROM identity WHERE id = ?) AND live = 1 "
+                "ORDER BY at_ms DESC, counter_arcs DESC, key DESC LIMIT 1");
+            if (q.with(splicer.uuid).step()) key = q.integer(0);
+        }
+        return key ? whole(*key) : std::nullopt;
+    });
+}
+
+Result<std::vector<SpliceRow>> SqliteBook::splices(const SpliceFilter& filter, PageOrder order,
+                                                   std::optional<PageKey> after, std::size_t limit) {
+    return read([&]() -> Result<std::vector<SpliceRow>> {
+        const bool up = order == PageOrder::OldestFirst;
+        std::string sql = "SELECT " + arcColumns + ", " + readingColumns +
+                          ", a.key * 32 + r.channel, (SELECT count(*) FROM reading v WHERE v.arc = r.arc AND "
+                          "v.channel = r.channel) FROM arc a" +
+                          arcJoins + "JOIN reading r ON r.arc = a.key AND r.live = 1 WHERE a.live = 1";
+        const auto narrow = [&sql](bool given, const char* condition) {
+            if (given) sql += condition;
+        };
+        narrow(filter.job.has_value(), " AND a.job = (SELECT key FROM identity WHERE id = ?1)");
+        narrow(filter.closure.has_value(), " AND a.closure = (SELECT key FROM identity WHERE id = ?2)");
+        narrow(filter.splicer.has_value(), " AND a.splicer = (SELECT key FROM identity WHERE id = ?3)");
+        narrow(filter.fromMs.has_value(), " AND a.at_ms >= ?4");
+        narrow(filter.toMs.has_value(), " AND a.at_ms < ?5");
+        narrow(filter.lossAbove.has_value(), " AND r.loss_mdb > ?6");
+        narrow(!filter.text.empty(),
+               " AND (r.fibre_a LIKE ?7 ESCAPE '\\' OR r.fibre_b LIKE ?7 ESCAPE '\\' OR r.note LIKE ?7 "
+               "ESCAPE '\\' "
+               "OR o.text LIKE ?7 ESCAPE '\\')");
+        narrow(after.has_value() && up,
+               " AND a.at_ms >= ?8 AND (a.at_ms > ?8 OR a.key * 32 + r.channel > ?9)");
+        narrow(after.has_value() && !up,
+               " AND a.at_ms <= ?8 AND (a.at_ms < ?8 OR a.key * 32 + r.channel < ?9)");
+        sql += up ? " ORDER BY a.at_ms, a.key, r.channel LIMIT ?10"
+                  : " ORDER BY a.at_ms DESC, a.key DESC, r.channel DESC LIMIT ?10";
+        const std::string pattern = likePattern(filter.text);
+        Query q = book_.connection->query(sql);
+        const auto idOf = [](const auto& id) { return id ? std::optional(id->uuid) : std::nullopt; };
+        const auto job = idOf(filter.job);
+        const auto closure = idOf(filter.closure);
+        const auto splicer = idOf(filter.splicer);
+        q.at(1).with(job).with(closure).with(splicer).with(filter.fromMs).with(filter.toMs);
+        q.with(filter.lossAbove ? std::optional<std::int64_t>(filter.lossAbove->value) : std::nullopt);
+        q.with(pattern);
+        q.with(after ? std::optional(after->atMs) : std::nullopt);
+        q.with(after ? std::optional(after->row) : std::nullopt);
+        q.with(static_cast<std::int64_t>(std::min<std::size_t>(limit, 1u << 30)));
+        std::vector<SpliceRow> rows;
+        while (q.step()) {
+            SpliceRow row;
+            row.arc = arcFrom(q);
+            row.reading = readingFrom(q, arcColumnCount);
+            row.row = static_cast<std::uint64_t>(q.integer(arcColumnCount + 9));
+            row.versions = static_cast<int>(q.integer(arcColumnCount + 10));
+            rows.push_back(std::move(row));
+        }
+        return rows;
+    });
+}
+
+Result<SplicerHistory> SqliteBook::history(ToolId splicer, std::optional<std::int64_t> fromMs) {
+    return read([&]() -> Result<SplicerHistory> {
+        SplicerHistory history;
+        history.splicer = splicer;
+        const auto tool = ledger_->findIdentity(splicer.uuid);
+        {
+            Query q = book_.connection->query(
+                "SELECT body FROM record WHERE id = ? AND kind = 'tool' AND live = 1");
+            if (q.with(splicer.uuid).step()) history.label = fromBody<Tool>(q.text(0)).label;
+        }
+        const auto timeline = pairedCleavers(all<Pairing>("pairing"), splicer);
+        std::vector<std::int64_t> jobKeys, modeKeys;
+        Numbering<std::int64_t, std::int64_t> jobs, modes;
+        Numbering<ToolId, ToolId> cleavers;
+        std::unordered_map<std::int64_t, ToolId> cleaverIds;
+        const auto identityOf = [this](std::int64_t key) {
+            Query q = book_.connection->query("SELECT id FROM identity WHERE key = ?");
+            if (!q.with(key).step()) throw std::runtime_error("a key without an identity");
+            return q.uuid(0);
+        };
+        Query q = book_.connection->query(
+            "SELECT a.key, a.at_ms, a.offset_min, a.counter_arcs, a.job, a.cleaver, a.mode, a.temp_mk, "
+            "a.pressure_pa, a.channels, r.channel, r.loss_mdb, r.cleave_left_cdeg, r.cleave_right_cdeg, "
+            "r.attempt "
+            "FROM arc a LEFT JOIN reading r ON r.arc = a.key AND r.live = 1 AND r.state = 0 "
+            "WHERE a.splicer = ? AND a.live = 1 AND a.at_ms >= ? "
+            "ORDER BY a.at_ms, a.counter_arcs, a.key, r.channel");
+        q.with(tool.value_or(0)).with(fromMs.value_or(INT64_MIN));
+        std::int64_t current = 0;
+        while (q.step()) {
+            if (q.integer(0) != current) {
+                current = q.integer(0);
+                HistoryArc a;
+                a.at = {q.integer(1), static_cast<std::int16_t>(q.integer(2))};
+                a.counter = maybe<ArcCount>(q, 3);
+                if (const auto job = q.maybeInteger(4)) a.job = jobs.of(*job, jobKeys, [&] { return *job; });
+                std::optional<ToolId> cleaver;
+                if (const auto key = q.maybeInteger(5)) {
+                    const auto known = cleaverIds.find(*key);
+                    cleaver = known != cleaverIds.end()
+                                  ? known->second
+                                  : cleaverIds.emplace(*key, ToolId{identityOf(*key)}).first->second;
+                } else {
+                    cleaver = cleaverAt(timeline, a.at.ms);
+                }
+                if (cleaver) a.cleaver = cleavers.of(*cleaver, history.cleavers, [&] { return *cleaver; });
+                a.mode = modes.of(q.integer(6), modeKeys, [&] { return q.integer(6); });
+                a.temperature = maybe<Temperature>(q, 7);
+                a.pressure = maybe<Pressure>(q, 8);
+                a.channels = static_cast<std::uint8_t>(q.integer(9));
+                a.firstReading = history.readings.size();
+                history.arcs.push_back(a);
+            }
+            if (q.isNull(10)) continue;
+            HistoryReading r;
+            r.channel = static_cast<std::uint8_t>(q.integer(10));
+            r.loss.value = static_cast<std::int32_t>(q.integer(11));
+            r.cleaveLeft = maybe<Angle>(q, 12);
+            r.cleaveRight = maybe<Angle>(q, 13);
+            r.attempt = static_cast<std::uint8_t>(q.integer(14));
+            history.readings.push_back(r);
+            ++history.arcs.back().readingCount;
+        }
+        for (const auto key : jobKeys) {
+            const JobId id{identityOf(key)};
+            history.jobs.push_back(id);
+            Query label = book_.connection->query(
+                "SELECT body FROM record WHERE id = ? AND kind = 'job' ORDER BY live DESC LIMIT 1");
+            history.jobLabels.push_back(label.with(id.uuid).step() ? fromBody<Job>(label.text(0)).label : "");
+        }
+        for (const auto key : modeKeys) {
+            Query word = book_.connection->query("SELECT text FROM word WHERE key = ?");
+            if (!word.with(key).step()) throw std::runtime_error("a key without a word");
+            history.modes.emplace_back(word.text(0));
+        }
+        history.events = about<CareRecord>("care", splicer.uuid);
+        for (const ToolId& cleaver : history.cleavers) {
+            auto more = about<CareRecord>("care", cleaver.uuid);
+            history.events.insert(history.events.end(), more.begin(), more.end());
+        }
+        std::stable_sort(history.events.begin(), history.events.end(),
+                         [](const CareRecord& a, const CareRecord& b) { return a.at < b.at; });
+        return history;
+    });
+}
+
+Result<std::uint64_t> SqliteBook::countArcs(ToolId tool, std::int64_t fromMs, std::int64_t toMs) {
+    return read([&]() -> Result<std::uint64_t> {
+        const auto key = ledger_->findIdentity(tool.uuid);
+        const auto pairings = all<Pairing>("pairing");
+        std::int64_t count = 0;
+        const auto add = [&](const char* sql, std::int64_t of, std::int64_t from, std::int64_t to) {
+            if (from >= to) return;
+            Query q = book_.connection->query(sql);
+            q.with(of).with(from).with(to).step();
+            count += q.integer(0);
+        };
+        if (key) {
+            add("SELECT count(*) FROM arc WHERE splicer = ? AND live = 1 AND at_ms >= ? AND at_ms < ?", *key,
+                fromMs, toMs);
+            add("SELECT count(*) FROM arc WHERE cleaver = ? AND live = 1 AND at_ms >= ? AND at_ms < ?", *key,
+                fromMs, toMs);
+        }
+        // Arcs that do not name their cleaver belong to the one that was paired with their splicer then.
+        std::vector<ToolId> splicers;
+        for (const Pairing& p : pairings)
+            if (p.cleaver == tool && std::find(splicers.begin(), splicers.end(), p.splicer) == splicers.end())
+                splicers.push_back(p.splicer);
+        for (const ToolId& splicer : splicers) {
+            const auto splicerKey = ledger_->findIdentity(splicer.uuid);
+            if (!splicerKey) continue;
+            const auto timeline = pairedCleavers(pairings, splicer);
+            for (std::size_t i = 0; i < timeline.size(); ++i) {
+                if (timeline[i].cleaver != tool) continue;
+                const std::int64_t until = i + 1 < timeline.size() ? timeline[i + 1].atMs : toMs;
+                add("SELECT count(*) FROM arc WHERE splicer = ? AND live = 1 AND at_ms >= ? AND at_ms < ? "
+                    "AND "
+                    "cleaver IS NULL",
+                    *splicerKey, std::max(fromMs, timeline[i].atMs), std::min(toMs, until));
+            }
+        }
+        return static_cast<std::uint64_t>(count);
+    });
+}
+
+}  // namespace arc::storage
