@@ -4,6 +4,7 @@
 
 #include "app/command.hpp"
 #include "storage/backup.hpp"
+#include "storage/demo_book.hpp"
 #include "storage/sqlite_logbook.hpp"
 
 namespace arc::app {
@@ -19,6 +20,29 @@ Exit makeNew(const Arguments& arguments, Environment& environment) {
         environment.out << Json{{"logbook", book}}.dump() << '\n';
     } else {
         environment.out << "Made the empty logbook " << book << ".\n";
+    }
+    return Exit::Done;
+}
+
+/// The last day of the scenario is today, so that what is due is due now.
+Exit makeDemo(const Arguments& arguments, Environment& environment) {
+    const std::string& book = arguments.one("BOOK");
+    auto made = storage::createLogbook(book, environment.clock, environment.random);
+    if (!made) return refuse(made.error(), environment);
+    const auto filled = storage::fillWithHarrowRidge(**made, environment.clock.now());
+    if (!filled) return refuse(filled.error(), environment);
+    const auto totals = (*made)->totals();
+    if (!totals) return refuse(totals.error(), environment);
+    if (arguments.format == Format::Json) {
+        environment.out
+            << Json{{"logbook", book},      {"scenario", "Harrow Ridge"},   {"invented", true},
+                    {"arcs", totals->arcs}, {"readings", totals->readings}, {"care", totals->care}}
+                   .dump()
+            << '\n';
+    } else {
+        environment.out << "Made " << book << " with Harrow Ridge, an invented crew: " << totals->arcs
+                        << " arcs, " << totals->readings << " readings, " << totals->care
+                        << " care records.\n";
     }
     return Exit::Done;
 }
@@ -42,6 +66,7 @@ std::vector<Command> bookCommands() {
     const Parameter book{"BOOK", "the logbook", Takes::One, Needed::Yes};
     return {
         {"new", "Make an empty logbook", {book}, makeNew},
+        {"demo", "Make a logbook with Harrow Ridge, an invented crew of four splicers", {book}, makeDemo},
         {"backup",
          "Consistent copy of a logbook while it is in use",
          {book, {"DEST", "file to write; must not exist", Takes::One, Needed::Yes}},
