@@ -344,6 +344,21 @@ CareSetting care(Fields& f, const Times& times) {
     return c;
 }
 
+RoutineSetting routine(Fields& f) {
+    RoutineSetting r;
+    r.tool = f.text("tool");
+    r.action = f.text("action");
+    r.everyDays = f.whole("every_days", 0);
+    r.everyUses = f.count("every_uses", 0);
+    r.hour = f.number("hour", r.hour);
+    r.fromDay = f.whole("from_day", r.fromDay);
+    r.toDay = f.whole("to_day", r.toDay);
+    r.effect = f.oneOf<Effect>("effect", {{"helps", Effect::Helps}, {"nothing", Effect::Nothing}}, r.effect);
+    r.detail = f.text("detail", "");
+    r.by = f.text("by", "");
+    return r;
+}
+
 Weather weather(Fields& f) {
     Weather w;
     w.meanC = f.number("mean_c", w.meanC);
@@ -390,6 +405,7 @@ Scenario scenarioOf(Fields& f) {
         return fault;
     });
     s.care = f.list("care", [&times](Fields& item) { return care(item, times); });
+    s.routine = f.list("routine", routine);
     s.measuring = f.list("measuring", measuring);
     return s;
 }

@@ -29,6 +29,8 @@
 //                               brings {a fault without its time}, detail, by,
 //                               calibration {power, position adequate|not_adequate, fibre_type, fibre_count,
 //                               runs}, blade {height, position}
+//   routine[]                   tool*, action*, every_days and/or every_uses (uses: arcs), hour 16.5,
+//                               from_day, to_day, effect nothing|helps, detail, by
 //   measuring[]                 closure*, day*, fibres* "1-12", directions two_way|one_way,
 //                               wavelength_nm 1550, noise_db 0.006, instrument, note
 //   (* needed)

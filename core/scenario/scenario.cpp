@@ -125,6 +125,13 @@ Result<void> checkEvents(const Scenario& s, const Labels& labels) {
         if (care.brings)
             if (auto r = fault(*care.brings, labels.splicers, labels.cleavers, where); !r) return r;
     }
+    for (std::size_t i = 0; i < s.routine.size(); ++i) {
+        const std::string where = "routine, row " + std::to_string(i + 1);
+        if (auto r = known(labels.tools, s.routine[i].tool, where); !r) return r;
+        if (s.routine[i].everyDays <= 0 && s.routine[i].everyUses == 0)
+            return wrong("give the days or the uses after which it is done", where);
+        if (s.routine[i].effect == Effect::Worse) return wrong("a habit helps or does nothing", where);
+    }
     for (std::size_t i = 0; i < s.measuring.size(); ++i)
         if (auto r =
                 known(labels.closures, s.measuring[i].closure, "measuring, row " + std::to_string(i + 1));

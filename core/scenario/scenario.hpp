@@ -126,6 +126,21 @@ struct CareSetting {
     bool operator==(const CareSetting&) const = default;
 };
 
+/// Care that is done by habit at the end of a working day, when so many days or uses have gone by since the
+/// last. A blade that is turned goes to its next place by itself.
+struct RoutineSetting {
+    std::string tool;
+    ActionKey action;
+    int everyDays = 0;  ///< calendar days; 0 = days do not count
+    std::uint64_t everyUses =
+        0;  ///< arcs of the splicer, or prepared with the cleaver; 0 = uses do not count
+    double hour = 16.5;
+    int fromDay = 0, toDay = 100'000;
+    Effect effect = Effect::Nothing;
+    std::string detail, by;
+    bool operator==(const RoutineSetting&) const = default;
+};
+
 struct ColdMorning {
     int day = 0;
     double celsius = 0;
@@ -162,6 +177,7 @@ struct Scenario {
     std::vector<Assignment> work;
     std::vector<FaultSetting> faults;
     std::vector<CareSetting> care;
+    std::vector<RoutineSetting> routine;
     std::vector<MeasuringSetting> measuring;
     Weather weather;
     bool operator==(const Scenario&) const = default;

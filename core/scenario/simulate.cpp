@@ -71,6 +71,13 @@ struct MachineState {
     std::string lastClosure;
 };
 
+/// When something was last done by habit.
+struct Habit {
+    int nextDay = 0;  ///< to be looked at
+    std::optional<int> lastDay;
+    std::uint64_t lastUses = 0;
+};
+
 class Simulation {
   public:
     Simulation(const Scenario& s, std::uint64_t seed) : s_(s), seed_(seed), sky_(s, seed, lastDay(s) + 1) {
@@ -94,6 +101,7 @@ class Simulation {
         }
         for (const auto& fault : s.faults) faults_.push_back({fault});
         careDone_.assign(s.care.size(), false);
+        habits_.resize(s.routine.size());
         for (auto& state : machines_) advance(state);
     }
 
@@ -389,7 +397,44 @@ class Simulation {
 
     void careBefore(Instant at) {
         for (std::size_t i = 0; i < s_.care.size(); ++i)
-            if (!careDone_[i] && s_.care[i].at.at && *s_.care[i].at.at <= at) doCare(i, *s_.care[i].at.at);
+            if (!careDone_[i] && s_.care[i].at.at && *s_.care[i].at.at <= at) {
+                careDone_[i] = true;
+                doCare(s_.care[i], *s_.care[i].at.at);
+            }
+        for (std::size_t i = 0; i < s_.routine.size(); ++i)
+            for (auto& habit = habits_[i]; atHour(s_, habit.nextDay, s_.routine[i].hour) <= at;
+                 ++habit.nextDay)
+                if (isWorkday(s_, habit.nextDay)) followHabit(i, habit.nextDay);
+    }
+
+    void followHabit(std::size_t index, int day) {
+        const auto& routine = s_.routine[index];
+        auto& habit = habits_[index];
+        if (day < routine.fromDay || day > routine.toDay) return;
+        const auto uses = uses_[routine.tool];
+        const bool byDays =
+            routine.everyDays > 0 && (!habit.lastDay || day - *habit.lastDay >= routine.everyDays);
+        const bool byUses = routine.everyUses > 0 && uses - habit.lastUses >= routine.everyUses;
+        if (!byDays && !byUses) return;
+        CareSetting care;
+        care.tool = routine.tool;
+        care.action = routine.action;
+        care.effect = routine.effect;
+        care.detail = routine.detail;
+        care.by = routine.by;
+        if (care.action == action::bladeRotate) care.blade = nextPlace(care.tool);
+        doCare(care, atHour(s_, day, routine.hour));
+        habit.lastDay = day;
+        habit.lastUses = uses;
+    }
+
+    /// The next position; after the last one of a height the first of the next.
+    BladePlace nextPlace(const std::string& label) {
+        const auto& cleaver = *std::find_if(s_.cleavers.begin(), s_.cleavers.end(),
+                                            [&](const auto& c) { return c.label == label; });
+        BladePlace place = blades_.try_emplace(label, cleaver.blade).first->second;
+        if (place.position < cleaver.traits.positions) return {place.height, place.position + 1};
+        return {std::min(place.height + 1, cleaver.traits.heights), 1};
     }
 
     void careAfterArc(const MachineState& state) {
@@ -397,14 +442,15 @@ class Simulation {
         for (std::size_t i = 0; i < s_.care.size(); ++i) {
             const auto& care = s_.care[i];
             const bool mine = care.tool == state.machine->label || care.tool == arc.cleaver;
-            if (!careDone_[i] && care.at.arc && mine && uses_[care.tool] >= *care.at.arc)
-                doCare(i, later(arc.at, 2));
+            if (!careDone_[i] && care.at.arc && mine && uses_[care.tool] >= *care.at.arc) {
+                careDone_[i] = true;
+                doCare(care, later(arc.at, 2));
+            }
         }
     }
 
-    void doCare(std::size_t index, Instant at) {
-        const auto& care = s_.care[index];
-        careDone_[index] = true;
+    void doCare(const CareSetting& care, Instant at) {
+        if (care.blade) blades_[care.tool] = *care.blade;
         SimulatedCare done;
         done.at = at;
         done.setting = care;
@@ -441,6 +487,8 @@ class Simulation {
     std::map<std::string, std::uint64_t> uses_;  ///< arcs per splicer and per cleaver
     std::map<std::string, std::size_t> lotTruth_;
     std::vector<bool> careDone_;
+    std::vector<Habit> habits_;  ///< by routine
+    std::map<std::string, BladePlace> blades_;
     SimulatedLog log_;
 };
 
