@@ -42,7 +42,7 @@ CellGrid makeGrid(const RawCounts& counts) {
     double sum = 0, below = 0;
     std::size_t upper = 0;
     for (std::size_t v = 0; v < counts.size(); ++v) {
-        if (below < 0.99 * all) upper = v;
+        if (below < 0.975 * all) upper = v;
         below += counts[v];
     }
     // Spread of the readings below the 99 % point: outliers must not widen the cells.
@@ -57,7 +57,7 @@ CellGrid makeGrid(const RawCounts& counts) {
     const int step = displayStep(counts);
     CellGrid grid;
     grid.width = step * std::max(1, static_cast<int>(std::lround(sd / 4.0 / step)));
-    grid.cells = std::clamp(static_cast<int>(upper) / grid.width + 3, 8, 64);
+    grid.cells = std::clamp(static_cast<int>(upper) * 3 / 2 / grid.width + 2, 8, 64);
     return grid;
 }
 

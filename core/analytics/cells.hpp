@@ -26,7 +26,7 @@ struct CellGrid {
 };
 
 /// Cells of the display step, or of several steps together where the readings spread over many of them
-/// (about four cells to a standard deviation), up to just above the 99 % point.
+/// (about four cells to a standard deviation), up to one and a half times the 97.5 % point.
 CellGrid makeGrid(const RawCounts& counts);
 
 std::vector<double> cellCounts(const RawCounts& counts, const CellGrid& grid);

@@ -38,6 +38,9 @@ inline double fullness(const Chart& chart) {
     return chart.sum / chart.limit;
 }
 
+/// Limit of a chart (or of each member of its family) whose false alarms come once in `arl` arcs.
+double chartLimit(Statistic statistic, int index, double k, double arl, const Model& model);
+
 /// The charts for a stratum, with limits that keep the budget all together.
 std::vector<Chart> makeCharts(const Model& model, double budgetArcs);
 

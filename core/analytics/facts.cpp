@@ -20,7 +20,7 @@ constexpr double standsOut = 4.0;  ///< standard errors for a groove to be named
 
 /// Set-up wandering makes neighbouring level scores hang together: their effective noise variance.
 double levelVariance(const Model& model) {
-    return 1 + 10 * model.wander;
+    return 1 + 10 * model.common.wander;
 }
 
 template <class Pick>
@@ -191,7 +191,7 @@ CaseFacts gatherFacts(const Case& about, std::span<const Row> window, const Mode
                                 latestBegin(about, window), stepOnly, levelVariance(model))
                           .gain;
     addGrooves(facts, before, after, model);
-    if (!model.angle.empty()) {
+    if (!model.tables.angle.empty()) {
         double sum = 0, n = 0;
         for (const auto& row : after)
             if (row.raw.leftMask | row.raw.rightMask) sum += row.score.angle, ++n;

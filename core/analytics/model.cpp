@@ -2,103 +2,111 @@
 #include "core/analytics/model.hpp"
 
 #include <algorithm>
-#include <bit>
 #include <cmath>
+#include <vector>
 
 namespace arc::drift {
 
 namespace {
 
-constexpr std::size_t rawRange = 1001;  ///< losses up to 1 dB by 0.001, angles up to 10 degrees by 0.01
-constexpr double gammaWeight = 50;      ///< readings' worth of the fitted gamma
-constexpr double pooledWeight = 100;    ///< readings' worth of all grooves together in each groove's cells
-constexpr double angleStretch = 1.4;    ///< the growth of cleave angles the angle score asks about
-constexpr double wanderPrior = 0.12;    ///< share of set-up wandering expected before it is seen
-constexpr double wanderPriorArcs = 100;
-constexpr int wanderLags = 12;  ///< arcs; half of a usual set-up of about 24 arcs
+constexpr std::size_t parts = 5;  ///< of the baseline, for cross-validation
+constexpr double readingWander =
+    0.012;  ///< share of one reading's variance that set-ups are expected to have
+constexpr double wanderPriorArcs = 100;  ///< arcs' worth of that expectation
+constexpr int wanderLags = 12;           ///< arcs; half of a usual set-up of about 24 arcs
+constexpr double wanderLagMean = 0.73;   ///< mean of 1 - lag / 24 over those lags
 
-RawCounts counted(std::span<const RawArc> baseline, int groove) {
-    RawCounts counts(rawRange, 0);
-    for (const auto& arc : baseline)
-        if (arc.has(groove)) ++counts[std::min<std::size_t>(arc.loss[groove], rawRange - 1)];
-    return counts;
-}
-
-RawCounts countedAngles(std::span<const RawArc> baseline, int grooves) {
-    RawCounts counts(rawRange, 0);
-    for (const auto& arc : baseline)
-        for (int c = 0; c < grooves; ++c) {
-            if ((arc.leftMask >> c) & 1U) ++counts[std::min<std::size_t>(arc.left[c], rawRange - 1)];
-            if ((arc.rightMask >> c) & 1U) ++counts[std::min<std::size_t>(arc.right[c], rawRange - 1)];
-        }
-    return counts;
-}
-
-/// Sums of an arc before they are standardised.
-struct RawSums {
-    int readings = 0, angles = 0;
-    double rank = 0, rankSquare = 0, angle = 0;
-    std::array<double, shiftCells.size()> shift{};
-    std::array<double, maxGrooves> z{};
+/// The statistics of the baseline's arcs, one column each.
+struct Columns {
+    std::vector<double> common, spread, angle;
+    std::array<std::vector<double>, shiftCells.size()> shift;
+    std::array<std::vector<double>, maxGrooves> apart;
 };
 
-RawSums sumsOf(const RawArc& arc, const Model& model) {
-    RawSums sums;
-    for (int c = 0; c < model.grooves; ++c) {
-        if (!arc.has(c)) continue;
-        const auto q = static_cast<std::size_t>(model.lossGrid.cell(arc.loss[c]));
-        const double z = model.rank[c][q];
-        ++sums.readings;
-        sums.z[c] = z;
-        sums.rank += z;
-        sums.rankSquare += z * z;
-        for (std::size_t s = 0; s < shiftCells.size(); ++s) sums.shift[s] += model.shift[s][c][q];
-    }
-    if (!model.angle.empty()) {
-        for (int c = 0; c < model.grooves; ++c) {
-            if ((arc.leftMask >> c) & 1U) {
-                sums.angle += model.angle[static_cast<std::size_t>(model.angleGrid.cell(arc.left[c]))];
-                ++sums.angles;
-            }
-            if ((arc.rightMask >> c) & 1U) {
-                sums.angle += model.angle[static_cast<std::size_t>(model.angleGrid.cell(arc.right[c]))];
-                ++sums.angles;
-            }
-        }
-    }
-    return sums;
-}
-
-double spreadOf(const RawSums& sums) {
+double spreadOf(const ArcSums& sums) {
     const double mean = sums.rank / sums.readings;
     const double variance = std::max(0.0, sums.rankSquare / sums.readings - mean * mean);
     return sums.readings > 1 ? std::log(variance + 0.1) : std::log(mean * mean + 0.1);
 }
 
-Moments momentsOf(std::span<const double> values) {
-    double mean = 0, square = 0;
-    for (const double v : values) mean += v;
-    mean /= std::max<double>(1.0, static_cast<double>(values.size()));
-    for (const double v : values) square += (v - mean) * (v - mean);
-    const double n = std::max<double>(1.0, static_cast<double>(values.size()) - 1.0);
-    return {mean, std::sqrt(std::max(square / n, 1e-6))};
+void append(Columns& columns, const RawArc& arc, const ScoreTables& tables) {
+    const auto sums = sumsOf(arc, tables);
+    if (sums.readings == 0) return;
+    const double mean = sums.rank / sums.readings;
+    columns.common.push_back(mean);
+    columns.spread.push_back(spreadOf(sums));
+    for (std::size_t s = 0; s < shiftCells.size(); ++s)
+        columns.shift[s].push_back(sums.shift[s] / sums.readings);
+    for (int c = 0; c < tables.grooves; ++c)
+        if (arc.has(c)) columns.apart[c].push_back(sums.z[c] - mean);
+    if (sums.angles > 0) columns.angle.push_back(sums.angle / sums.angles);
 }
 
 /// Share of the variance that arcs of one set-up have in common, from the mean autocorrelation at lags of
-/// less than half a set-up; shrunk towards what is usual, because a short baseline holds few set-ups.
-double wanderOf(std::span<const double> values, const Moments& moments) {
+/// less than half a set-up; drawn towards what is usual, because a short baseline holds few set-ups.
+double wanderOf(std::span<const double> values, double mean, double sd, double expected) {
     const auto n = values.size();
     double sum = 0;
     int lags = 0;
     for (std::size_t lag = 1; lag <= wanderLags && lag + 10 < n; ++lag, ++lags) {
         double product = 0;
-        for (std::size_t i = lag; i < n; ++i)
-            product += (values[i] - moments.mean) * (values[i - lag] - moments.mean);
-        sum += product / static_cast<double>(n - lag) / (moments.sd * moments.sd);
+        for (std::size_t i = lag; i < n; ++i) product += (values[i] - mean) * (values[i - lag] - mean);
+        sum += product / static_cast<double>(n - lag) / (sd * sd);
     }
-    const double seen = lags > 0 ? std::max(0.0, sum / lags / 0.73) : wanderPrior;
+    const double found = lags > 0 ? std::max(0.0, sum / lags / wanderLagMean) : expected;
     const auto arcs = static_cast<double>(n);
-    return std::min(0.9, (arcs * seen + wanderPriorArcs * wanderPrior) / (arcs + wanderPriorArcs));
+    return std::min(0.9, (arcs * found + wanderPriorArcs * expected) / (arcs + wanderPriorArcs));
+}
+
+Learned learned(std::span<const double> values, double expectedWander) {
+    Learned result;
+    if (values.empty()) return result;
+    const auto n = static_cast<double>(values.size());
+    double square = 0;
+    for (const double v : values) result.mean += v / n;
+    for (const double v : values) square += (v - result.mean) * (v - result.mean);
+    result.sd = std::sqrt(std::max(square / std::max(1.0, n - 1), 1e-6));
+    result.wander = wanderOf(values, result.mean, result.sd, expectedWander);
+    return result;
+}
+
+/// What the mean score gains per raw unit when everything moves up, from a move by one cell.
+double slopeOf(std::span<const double> p, const ScoreTable& score, const CellGrid& grid) {
+    double gain = 0;
+    for (std::size_t q = 0; q < p.size(); ++q)
+        gain += p[q] * (score[std::min(q + 1, p.size() - 1)] - score[q]);
+    return gain / grid.width;
+}
+
+/// Scores every part of the baseline by tables learned from the rest.
+Columns crossValidated(std::span<const RawArc> baseline, const BaselineCounts& all, const Grids& grids,
+                       const Laws& laws, int grooves) {
+    Columns columns;
+    for (std::size_t part = 0; part < parts; ++part) {
+        const auto from = baseline.size() * part / parts, to = baseline.size() * (part + 1) / parts;
+        const auto arcs = baseline.subspan(from, to - from);
+        const auto tables = makeTables(without(all, countCells(arcs, grooves, grids)), grids, laws);
+        for (const auto& arc : arcs) append(columns, arc, tables);
+    }
+    return columns;
+}
+
+void describe(Model& model, std::span<const RawArc> baseline) {
+    double sum = 0, n = 0, angleSum = 0, angles = 0;
+    std::array<double, maxGrooves> grooveSum{}, grooveN{};
+    for (const auto& arc : baseline)
+        for (int c = 0; c < model.grooves; ++c) {
+            if (arc.has(c)) grooveSum[c] += arc.loss[c] / 1000.0, ++grooveN[c];
+            if ((arc.leftMask >> c) & 1U) angleSum += arc.left[c] / 100.0, ++angles;
+            if ((arc.rightMask >> c) & 1U) angleSum += arc.right[c] / 100.0, ++angles;
+        }
+    for (int c = 0; c < model.grooves; ++c) {
+        sum += grooveSum[c];
+        n += grooveN[c];
+        model.grooveMeanDb[c] = grooveN[c] > 0 ? grooveSum[c] / grooveN[c] : 0;
+    }
+    model.meanDb = n > 0 ? sum / n : 0;
+    model.meanAngleDeg = angles > 0 ? angleSum / angles : 0;
 }
 
 }  // namespace
@@ -107,97 +115,51 @@ Model learn(std::span<const RawArc> baseline, int grooves, const Model* previous
     Model model;
     model.grooves = std::clamp(grooves, 1, maxGrooves);
     model.arcs = static_cast<int>(baseline.size());
-    std::vector<RawCounts> byGroove;
-    RawCounts all(rawRange, 0);
-    double sumDb = 0, n = 0;
-    for (int c = 0; c < model.grooves; ++c) {
-        byGroove.push_back(counted(baseline, c));
-        double grooveSum = 0, grooveN = 0;
-        for (std::size_t v = 0; v < rawRange; ++v) {
-            all[v] += byGroove.back()[v];
-            grooveSum += byGroove.back()[v] * static_cast<double>(v) / 1000.0;
-            grooveN += byGroove.back()[v];
-        }
-        model.grooveMeanDb[c] = grooveN > 0 ? grooveSum / grooveN : 0;
-        sumDb += grooveSum;
-        n += grooveN;
-    }
-    model.meanDb = n > 0 ? sumDb / n : 0;
-    model.lossGrid = makeGrid(all);
-    const auto pooled = cellCounts(all, model.lossGrid);
-    model.lossGamma = fitGamma(pooled, previous ? previous->lossGamma : GammaFit{1.5, 4.0});
-    const auto pooledP = smoothed(pooled, gammaCells(model.lossGamma, model.lossGrid.cells), gammaWeight);
-    for (int c = 0; c < model.grooves; ++c) {
-        const auto p = model.grooves == 1
-                           ? pooledP
-                           : smoothed(cellCounts(byGroove[c], model.lossGrid), pooledP, pooledWeight);
-        model.rank.push_back(rankScores(p));
-        for (std::size_t s = 0; s < shiftCells.size(); ++s)
-            model.shift[s].push_back(shiftScores(p, shiftCells[s]));
-    }
+    describe(model, baseline);
+    const auto grids = chooseGrids(baseline, model.grooves);
+    const auto counts = countCells(baseline, model.grooves, grids);
+    model.laws = fitLaws(counts, previous ? previous->laws : Laws{});
+    model.tables = makeTables(counts, grids, model.laws);
+    model.ownWeight = model.arcs / (model.arcs + model.tables.pooledWeight);
 
-    const auto angles = countedAngles(baseline, model.grooves);
-    double angleN = 0, angleSum = 0;
-    for (std::size_t v = 0; v < rawRange; ++v)
-        angleN += angles[v], angleSum += angles[v] * static_cast<double>(v) / 100.0;
-    if (angleN >= 40) {
-        model.meanAngleDeg = angleSum / angleN;
-        double below = 0;
-        for (std::size_t v = 0; v < rawRange && below < 0.95 * angleN; ++v) {
-            below += angles[v];
-            model.angle95Deg = static_cast<double>(v) / 100.0;
-        }
-        model.angleGrid = makeGrid(angles);
-        const auto cells = cellCounts(angles, model.angleGrid);
-        model.angleGamma =
-            fitGamma(cells, previous && !previous->angle.empty() ? previous->angleGamma : GammaFit{1.2, 4.0});
-        model.angle = stretchScores(
-            smoothed(cells, gammaCells(model.angleGamma, model.angleGrid.cells), gammaWeight), angleStretch);
+    const auto columns = crossValidated(baseline, counts, grids, model.laws, model.grooves);
+    const double shared = model.grooves * readingWander;
+    const double expected = shared / (1 + shared);
+    model.common = learned(columns.common, expected);
+    model.common.perMdb = slopeOf(model.tables.lossP, model.tables.pooledRank, grids.loss) / model.common.sd;
+    for (std::size_t s = 0; s < shiftCells.size(); ++s) {
+        model.shift[s] = learned(columns.shift[s], expected / 2);
+        model.shift[s].perMdb =
+            slopeOf(model.tables.lossP, model.tables.pooledShift[s], grids.loss) / model.shift[s].sd;
     }
-
-    std::vector<double> common, spread, angle;
-    std::array<std::vector<double>, shiftCells.size()> shift;
-    std::array<std::vector<double>, maxGrooves> apart;
-    for (const auto& arc : baseline) {
-        const auto sums = sumsOf(arc, model);
-        if (sums.readings > 0) {
-            const double mean = sums.rank / sums.readings;
-            common.push_back(mean);
-            spread.push_back(spreadOf(sums));
-            for (std::size_t s = 0; s < shiftCells.size(); ++s)
-                shift[s].push_back(sums.shift[s] / sums.readings);
-            for (int c = 0; c < model.grooves; ++c)
-                if (arc.has(c)) apart[c].push_back(sums.z[c] - mean);
-        }
-        if (sums.angles > 0) angle.push_back(sums.angle / sums.angles);
+    model.spread = learned(columns.spread, expected / 4);
+    model.angle = learned(columns.angle, 0);
+    for (int c = 0; c < model.grooves; ++c) {
+        model.apart[c] = learned(columns.apart[c], 0);
+        // The groove's own mean counts as far as its own cells do.
+        model.apart[c].mean *= model.ownWeight;
     }
-    model.common = momentsOf(common);
-    model.wander = wanderOf(common, model.common);
-    model.spread = momentsOf(spread);
-    model.angleMean = momentsOf(angle);
-    for (std::size_t s = 0; s < shiftCells.size(); ++s) model.shiftSum[s] = momentsOf(shift[s]);
-    for (int c = 0; c < model.grooves; ++c) model.apart[c] = momentsOf(apart[c]);
     return model;
 }
 
 Scores scoresOf(const RawArc& arc, const Model& model) {
     Scores scores;
-    const auto sums = sumsOf(arc, model);
+    const auto sums = sumsOf(arc, model.tables);
     if (sums.readings == 0) return scores;
     const double mean = sums.rank / sums.readings;
     // An arc with grooves missing says less: its mean scatters more, so it is weighted down.
     const double weight = std::sqrt(static_cast<double>(sums.readings) / model.grooves);
-    const auto standard = [](double value, const Moments& m) {
+    const auto standard = [](double value, const Learned& m) {
         return static_cast<float>((value - m.mean) / m.sd);
     };
     scores.common = static_cast<float>(weight * standard(mean, model.common));
     for (std::size_t s = 0; s < shiftCells.size(); ++s)
         scores.shift[s] =
-            static_cast<float>(weight * standard(sums.shift[s] / sums.readings, model.shiftSum[s]));
+            static_cast<float>(weight * standard(sums.shift[s] / sums.readings, model.shift[s]));
     scores.spread = standard(spreadOf(sums), model.spread);
     if (sums.angles > 0)
         scores.angle = static_cast<float>(std::sqrt(sums.angles / (2.0 * model.grooves)) *
-                                          standard(sums.angle / sums.angles, model.angleMean));
+                                          standard(sums.angle / sums.angles, model.angle));
     for (int c = 0; c < model.grooves; ++c)
         if (arc.has(c)) scores.apart[c] = standard(sums.z[c] - mean, model.apart[c]);
     return scores;

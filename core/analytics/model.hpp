@@ -4,31 +4,33 @@
 #pragma once
 #include <array>
 #include <span>
-#include <vector>
 
-#include "core/analytics/cells.hpp"
-#include "core/analytics/row.hpp"
-#include "core/analytics/scores.hpp"
+#include "core/analytics/score_tables.hpp"
 
 namespace arc::drift {
+
+/// A statistic of an arc on the baseline. Mean and deviation are cross-validated: each part of the baseline
+/// is scored by tables learned from the rest, because scores are kinder to the arcs they were learned from.
+struct Learned {
+    double mean = 0;
+    double sd = 1;
+    double wander = 0;  ///< share of the variance that the arcs of one set-up have in common
+    double perMdb = 0;  ///< rise in standard deviations when all losses rise by 0.001 dB
+};
 
 struct Model {
     int grooves = 1;
     int arcs = 0;  ///< learned from
-    CellGrid lossGrid, angleGrid;
-    GammaFit lossGamma, angleGamma;                                ///< starts of the next fit
-    std::vector<ScoreTable> rank;                                  ///< by groove
-    std::array<std::vector<ScoreTable>, shiftCells.size()> shift;  ///< by groove
-    ScoreTable angle;                                              ///< empty when the baseline has no angles
-    Moments common;                                                ///< of the arc's mean rank score
-    std::array<Moments, shiftCells.size()> shiftSum;
-    Moments angleMean, spread;
-    std::array<Moments, maxGrooves> apart;
-    double wander = 0;  ///< share of the common level's variance that comes from set-up to set-up
+    ScoreTables tables;
+    Laws laws;
+    Learned common;  ///< mean rank score
+    std::array<Learned, shiftCells.size()> shift;
+    Learned angle, spread;
+    std::array<Learned, maxGrooves> apart;
+    double ownWeight = 0;  ///< how far a groove's own readings count against all grooves together, 0-1
     double meanDb = 0;
     std::array<double, maxGrooves> grooveMeanDb{};
     double meanAngleDeg = 0;
-    double angle95Deg = 0;  ///< 95 % point of the cleave angles
 };
 
 /// Learns from baseline arcs, at least 20. `previous` speeds up a refit; its counts are not used.

@@ -44,7 +44,7 @@ CareEffect judged(CareEffect effect, std::span<const Row> window, const Model& m
     effect.low = differences[low];
     effect.high = differences[differences.size() - 1 - low];
     if (after < arcsAfterCare) return effect;
-    const double error = std::sqrt((1 + 10 * model.wander) / n);
+    const double error = std::sqrt((1 + 10 * model.common.wander) / n);
     if (effect.low > 0)
         effect.verdict = CareVerdict::Worse;
     else if (effect.high >= 0)

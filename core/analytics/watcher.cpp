@@ -205,7 +205,7 @@ void Watcher::followOpenCases(const Row& row) {
         if (about.rowsSince == settleArcs) about.level = std::max(0.3, meanSince(like, about.raisedAt + 1));
         about.backToNormal = std::max(0.0, about.backToNormal + about.level * (about.level / 2 - *x));
         const double limit =
-            grooveChart(about.statistic) ? backLimit : backLimit * (1 + 10 * model_->wander) / 2;
+            grooveChart(about.statistic) ? backLimit : backLimit * (1 + 10 * model_->common.wander) / 2;
         if (about.backToNormal > limit) close(about, SignalState::Recovered);
     }
 }
