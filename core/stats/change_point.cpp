@@ -27,7 +27,7 @@ double bic(double squares, double n, int means) {
 
 }  // namespace
 
-Result<ChangePoint> changePoint(std::span<const double> values, int shortest) {
+Result<ChangePoint> changePoint(std::span<const double> values, int shortest, double units) {
     if (shortest < 1) return fail(ProblemCode::BadInput, "a level needs at least one reading");
     if (auto ok = check(values, 2 * static_cast<std::size_t>(shortest)); !ok)
         return tl::unexpected(ok.error());
@@ -53,7 +53,7 @@ Result<ChangePoint> changePoint(std::span<const double> values, int shortest) {
     best.bicWithout = bic(best.squaresWithout, n, 1);
     best.bicWith = bic(best.squaresWith, n, 2);
     // The log-likelihood is -n/2 log(squares).
-    const double within = best.squaresWith * std::exp(4.0 / n);
+    const double within = best.squaresWith * std::exp(2 * units / n);
     best.low = best.high = best.lastBefore;
     for (int k = shortest; k <= n - shortest; ++k) {
         if (best.squaresWithout - saved[static_cast<std::size_t>(k)] > within) continue;

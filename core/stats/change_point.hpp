@@ -11,14 +11,17 @@ namespace arc::stats {
 /// level.
 struct ChangePoint {
     int lastBefore = 0;
-    int low = 0, high = 0;  ///< positions within 2 log-likelihood units of the best (normal readings)
+    int low = 0, high = 0;  ///< positions within so many log-likelihood units of the best (normal readings)
     double meanBefore = 0, meanAfter = 0;
     double squaresWithout = 0, squaresWith = 0;  ///< residual sums of squares
     double bicWithout = 0, bicWith = 0;          ///< the lower is the better account
 };
 
-/// At least `shortest` values on either side (>= 1); BadInput when there are too few. O(n).
-[[nodiscard]] Result<ChangePoint> changePoint(std::span<const double> values, int shortest = 2);
+/// At least `shortest` values on either side (>= 1); BadInput when there are too few. `units` of
+/// log-likelihood make the interval: by simulation 3 cover the true place in 95 to 98 % of steps of 1 to 2.5
+/// standard deviations, 2 only in 86 to 94 %. O(n).
+[[nodiscard]] Result<ChangePoint> changePoint(std::span<const double> values, int shortest = 2,
+                                              double units = 3);
 
 /// Pettitt's rank test for a change of level (Applied Statistics 28, 1979): tie-safe, blind to outliers.
 struct Pettitt {
