@@ -202,7 +202,7 @@ void Pad::clear() {
         }
         if (first)
             current_ = *first;
-        else if (setUp_.fibresPerArc > 1)
+        else
             redo_ = Redo::No;
     }
     typed_.clear();
@@ -287,13 +287,9 @@ Result<void> Pad::paste(std::string_view text) {
     return {};
 }
 
-void Pad::toggleResplice(std::string reason) {
+void Pad::askResplice(std::string reason) {
     if (rows_.empty() || !last(current_)) return;
     unanswered_.reset();
-    if (redo_ == Redo::Asked && (reason.empty() || reason == redoReason_)) {
-        redo_ = Redo::No;
-        return;
-    }
     redo_ = Redo::Asked;
     redoReason_ = std::move(reason);
     if (typed_.empty() && noted().empty()) current_ = arcFirst(current_);

@@ -106,7 +106,7 @@ class Pad {
     Result<void> moveTo(std::size_t row);  ///< refused while something typed is unsaved
     Result<void> note();                   ///< keeps what is typed for the next Enter and goes on
     Result<void> paste(std::string_view text);
-    void toggleResplice(std::string reason);
+    void askResplice(std::string reason);           ///< what is typed next is a further attempt
     [[nodiscard]] std::vector<Loss> noted() const;  ///< from the first noted row on
 
     // What goes into the logbook.

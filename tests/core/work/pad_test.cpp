@@ -224,7 +224,7 @@ TEST(Pad, ASettledFibreIsCorrectedNotSplicedAgain) {
     EXPECT_EQ(at(s.pad), "2");
 
     ASSERT_TRUE(s.pad.moveTo(0));
-    s.pad.toggleResplice("bubble");
+    s.pad.askResplice("bubble");
     EXPECT_EQ(s.pad.typing(), Typing::NextAttempt);
     s.loss("3");
     EXPECT_EQ(s.book.size(), 2u);
@@ -235,10 +235,7 @@ TEST(Pad, ASettledFibreIsCorrectedNotSplicedAgain) {
 TEST(Pad, AReasonAloneIsNotANoteForKeeping) {
     Sitting s(1);
     for (const auto* reason : {"", "bubble", "bubble"}) {
-        if (*reason) {
-            s.pad.toggleResplice("");
-            s.pad.toggleResplice(reason);
-        }
+        if (*reason) s.pad.askResplice(reason);
         s.loss("20");
     }
     EXPECT_EQ(s.pad.standing(0), Standing::TooHigh);

@@ -1,0 +1,79 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The entry pad on the screen: one tube or ribbon, digits from the keyboard, verdict while typing. It writes
+// nothing itself: what is to be saved goes out as writeAsked, and the page says written() once it is on disk.
+#pragma once
+#include <QFrame>
+
+#include <optional>
+#include <vector>
+
+#include "core/work/pad.hpp"
+#include "ui/shell/session.hpp"
+#include "ui/today/pad_row.hpp"
+
+class QLabel;
+class QPushButton;
+class QVBoxLayout;
+
+namespace arc::ui {
+
+class PromptBar;
+struct Draft;
+
+class LossPad : public QFrame {
+    Q_OBJECT
+  public:
+    explicit LossPad(Session& session, QWidget* parent = nullptr);
+
+    void setPad(pad::Pad pad);
+    [[nodiscard]] const std::optional<pad::Pad>& pad() const { return m_pad; }
+    void changeSetUp(const pad::SetUp& setUp);
+    void reload(const std::vector<SpliceArc>& arcs);
+    void written(const pad::Write& write);
+    /// What is typed and not saved; put back by restore when the closure and fibre are here.
+    [[nodiscard]] Draft draft() const;
+    void restore(const Draft& draft);
+    void enter();
+    void tell(const Problem& problem);
+    [[nodiscard]] PromptBar& prompt() { return *m_prompt; }
+    /// The sentence below the rows.
+    [[nodiscard]] QString hint() const;
+    [[nodiscard]] const PadRow* currentRow() const;
+
+  Q_SIGNALS:
+    void writeAsked(const arc::pad::Write& write);
+    /// Something was typed, noted or dropped.
+    void typedChanged();
+    /// The pad moved to another fibre or the rows changed.
+    void moved();
+
+  protected:
+    void keyPressEvent(QKeyEvent* event) override;
+    void focusInEvent(QFocusEvent* event) override;
+    void changeEvent(QEvent* event) override;
+
+  private:
+    void addActions();
+    void refresh();
+    void take(const Result<void>& done);
+    void askToKeep();
+    void askToVoid();
+    void askWhyResplice();
+    [[nodiscard]] PadRowView viewOf(std::size_t row, const pad::Preview& preview) const;
+    [[nodiscard]] QString usualHint(const pad::Preview& preview) const;
+
+    Session& m_session;
+    std::optional<pad::Pad> m_pad;
+    std::vector<PadRow*> m_rows;
+    QWidget* m_header;
+    QVBoxLayout* m_rowBox;
+    QLabel* m_hint;
+    PromptBar* m_prompt;
+    QPushButton* m_resplice;
+    QPushButton* m_keep;
+    QPushButton* m_void;
+    QWidget* m_buttons;
+    QString m_problem;
+};
+
+}  // namespace arc::ui
