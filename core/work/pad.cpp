@@ -42,6 +42,11 @@ void Pad::changeSetUp(SetUp setUp) {
     arrive(current_);
 }
 
+void Pad::changeAverage(Loss othersSum, int othersCount) {
+    setUp_.othersSum = othersSum;
+    setUp_.othersCount = othersCount;
+}
+
 void Pad::reload(const std::vector<SpliceArc>& arcs) {
     std::vector<std::vector<Attempt>> before;
     for (auto& row : rows_) before.push_back(std::exchange(row.attempts, {}));

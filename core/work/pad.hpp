@@ -84,6 +84,7 @@ class Pad {
 
     [[nodiscard]] const SetUp& setUp() const { return setUp_; }
     void changeSetUp(SetUp setUp);
+    void changeAverage(Loss othersSum, int othersCount);
     /// The closure as the logbook has it now, after an undo or somebody else's entry; what is typed stays.
     void reload(const std::vector<SpliceArc>& arcs);
     [[nodiscard]] const std::vector<Row>& rows() const { return rows_; }

@@ -13,7 +13,8 @@ Result<CareLook> lookAround(Session& session, const std::shared_ptr<const DriftV
     Logbook& book = **reader;
     auto deck = session.workbench().cards(book);
     if (!deck) return tl::unexpected(deck.error());
-    auto situation = drift ? care::gather(book, *deck, now, drift->histories) : care::gather(book, *deck, now);
+    auto situation =
+        drift ? care::gather(book, *deck, now, drift->histories) : care::gather(book, *deck, now);
     if (!situation) return tl::unexpected(situation.error());
     auto runs = book.openCareRuns();
     if (!runs) return tl::unexpected(runs.error());
@@ -37,7 +38,8 @@ const Tool* CareLook::tool(ToolId id) const {
 }
 
 const kit::ToolLife* CareLook::lifeOf(ToolId id) const {
-    const auto it = std::ranges::find_if(lives, [&](const kit::ToolLife& life) { return life.tool.id == id; });
+    const auto it =
+        std::ranges::find_if(lives, [&](const kit::ToolLife& life) { return life.tool.id == id; });
     return it == lives.end() ? nullptr : &*it;
 }
 

@@ -214,6 +214,18 @@ void LossPad::changeSetUp(const pad::SetUp& setUp) {
     refresh();
 }
 
+void LossPad::changeAverage(Loss sum, int count) {
+    if (!m_pad) return;
+    m_pad->changeAverage(sum, count);
+    refresh();
+}
+
+void LossPad::askPrompt(const QString& question, const std::vector<PromptField>& fields, const QString& doIt,
+                        std::function<QString(const QStringList&)> answered) {
+    m_buttons->hide();
+    m_prompt->ask(question, fields, doIt, std::move(answered));
+}
+
 void LossPad::reload(const std::vector<SpliceArc>& arcs) {
     if (!m_pad) return;
     m_pad->reload(arcs);
@@ -349,43 +361,39 @@ void LossPad::askWhyResplice() {
     if (row.attempts.empty())
         return tell(Problem{ProblemCode::Refused, "this fibre has no splice yet", "", "Type its loss"});
     const bool ribbon = m_pad->setUp().fibresPerArc > 1;
-    m_buttons->hide();
-    m_prompt->ask(ribbon ? tr("Re-splice the whole ribbon: why?")
-                         : tr("Re-splice fibre %1: why?").arg(row.fibre.number),
-                  {{tr("Reason"), respliceReasons().first(), respliceReasons()}}, tr("Re-splice"),
-                  [this](const QStringList& answer) {
-                      m_pad->askResplice(text::utf8(answer.first()));
-                      take({});
-                      return QString();
-                  });
+    askPrompt(ribbon ? tr("Re-splice the whole ribbon: why?")
+                     : tr("Re-splice fibre %1: why?").arg(row.fibre.number),
+              {{tr("Reason"), respliceReasons().first(), respliceReasons()}}, tr("Re-splice"),
+              [this](const QStringList& answer) {
+                  m_pad->askResplice(text::utf8(answer.first()));
+                  take({});
+                  return QString();
+              });
 }
 
 void LossPad::askToKeep() {
     if (!m_pad || m_pad->rows().empty()) return;
     // Ask the rule first, so that nobody types a note in vain.
     if (const auto allowed = m_pad->keep("?"); !allowed) return tell(allowed.error());
-    m_buttons->hide();
-    m_prompt->ask(tr("Keep it although it is over the limit: why?"), {{tr("Note"), {}, keepReasons()}},
-                  tr("Keep"), [this](const QStringList& answer) {
-                      const auto write = m_pad->keep(text::utf8(answer.first()));
-                      if (!write) return text::words(write.error().sentence());
-                      Q_EMIT writeAsked(*write);
-                      return QString();
-                  });
+    askPrompt(tr("Keep it although it is over the limit: why?"), {{tr("Note"), {}, keepReasons()}},
+              tr("Keep"), [this](const QStringList& answer) {
+                  const auto write = m_pad->keep(text::utf8(answer.first()));
+                  if (!write) return text::words(write.error().sentence());
+                  Q_EMIT writeAsked(*write);
+                  return QString();
+              });
 }
 
 void LossPad::askToVoid() {
     if (!m_pad || m_pad->rows().empty()) return;
     if (const auto allowed = m_pad->voidReading("?"); !allowed) return tell(allowed.error());
-    m_buttons->hide();
-    m_prompt->ask(
-        tr("Void the last reading of fibre %1: why?").arg(m_pad->rows()[m_pad->current()].fibre.number),
-        {{tr("Reason"), {}, voidReasons()}}, tr("Void"), [this](const QStringList& answer) {
-            const auto write = m_pad->voidReading(text::utf8(answer.first()));
-            if (!write) return text::words(write.error().sentence());
-            Q_EMIT writeAsked(*write);
-            return QString();
-        });
+    askPrompt(tr("Void the last reading of fibre %1: why?").arg(m_pad->rows()[m_pad->current()].fibre.number),
+              {{tr("Reason"), {}, voidReasons()}}, tr("Void"), [this](const QStringList& answer) {
+                  const auto write = m_pad->voidReading(text::utf8(answer.first()));
+                  if (!write) return text::words(write.error().sentence());
+                  Q_EMIT writeAsked(*write);
+                  return QString();
+              });
 }
 
 // --- showing -----------------------------------------------------------------------------------------------
@@ -501,7 +509,7 @@ void LossPad::refresh() {
     for (std::size_t i = 0; i < m_rows.size(); ++i) {
         const bool used = first + i < end;
         if (used) {
-            m_rows[i]->show(viewOf(first + i, preview));
+            m_rows[i]->setView(viewOf(first + i, preview));
             const bool current = first + i == m_pad->current();
             m_rows[i]->setMinimumHeight(theme.px(current ? 52 : 32));
             m_rows[i]->setMaximumHeight(theme.px(Touch::Pad));

@@ -10,6 +10,7 @@
 #include "core/work/pad.hpp"
 #include "ui/shell/session.hpp"
 #include "ui/today/pad_row.hpp"
+#include "ui/today/prompt_bar.hpp"
 
 class QLabel;
 class QPushButton;
@@ -17,7 +18,6 @@ class QVBoxLayout;
 
 namespace arc::ui {
 
-class PromptBar;
 struct Draft;
 
 class LossPad : public QFrame {
@@ -28,6 +28,7 @@ class LossPad : public QFrame {
     void setPad(pad::Pad pad);
     [[nodiscard]] const std::optional<pad::Pad>& pad() const { return m_pad; }
     void changeSetUp(const pad::SetUp& setUp);
+    void changeAverage(Loss sum, int count);
     void reload(const std::vector<SpliceArc>& arcs);
     void written(const pad::Write& write);
     /// What is typed and not saved; put back by restore when the closure and fibre are here.
@@ -35,7 +36,9 @@ class LossPad : public QFrame {
     void restore(const Draft& draft);
     void enter();
     void tell(const Problem& problem);
-    [[nodiscard]] PromptBar& prompt() { return *m_prompt; }
+    /// Asks below the rows; see PromptBar::ask.
+    void askPrompt(const QString& question, const std::vector<PromptField>& fields, const QString& doIt,
+                   std::function<QString(const QStringList&)> answered);
     /// The sentence below the rows.
     [[nodiscard]] QString hint() const;
     [[nodiscard]] const PadRow* currentRow() const;

@@ -34,7 +34,7 @@ PadRow::PadRow(QWidget* parent) : QWidget(parent) {
     setCursor(Qt::PointingHandCursor);
 }
 
-void PadRow::show(const PadRowView& view) {
+void PadRow::setView(const PadRowView& view) {
     if (view == m_view && !accessibleName().isEmpty()) return;
     m_view = view;
     QStringList said{tr("fibre %1 %2").arg(view.number).arg(view.colour)};

@@ -36,7 +36,7 @@ class PadRow : public QWidget {
     Q_OBJECT
   public:
     explicit PadRow(QWidget* parent = nullptr);
-    void show(const PadRowView& view);
+    void setView(const PadRowView& view);
     [[nodiscard]] const PadRowView& view() const { return m_view; }
 
   Q_SIGNALS:

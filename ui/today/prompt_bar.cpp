@@ -87,7 +87,9 @@ void PromptBar::finish() {
         m_lines[i]->setFocus();
         return;
     }
-    const QString wrong = m_answered ? m_answered(lines) : QString();
+    // A copy: the answer may ask the next question here.
+    const auto answered = m_answered;
+    const QString wrong = answered ? answered(lines) : QString();
     if (!wrong.isEmpty()) {
         m_wrong->setText(wrong);
         m_wrong->show();

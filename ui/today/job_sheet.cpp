@@ -1,0 +1,359 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/today/job_sheet.hpp"
+
+#include <QComboBox>
+#include <QGridLayout>
+#include <QHBoxLayout>
+#include <QKeyEvent>
+#include <QLabel>
+#include <QLineEdit>
+#include <QPushButton>
+#include <QVBoxLayout>
+
+#include <algorithm>
+#include <cmath>
+
+#include "core/work/fibre.hpp"
+#include "core/work/plan.hpp"
+#include "ui/text/format.hpp"
+#include "ui/theme/theme.hpp"
+#include "ui/widgets/words.hpp"
+
+namespace arc::ui {
+
+struct JobSheet::Drafted {
+    Job job;
+    std::optional<Cable> cable;
+    Closure closure;
+    std::vector<Entry> entries;
+};
+
+namespace {
+
+Result<double> numberIn(const QLineEdit& line, double least, double most) {
+    const auto value = text::typedNumber(line.text());
+    if (!value || *value < least || *value > most)
+        return fail(ProblemCode::BadInput, text::utf8(line.accessibleName()) + " must be a number between " +
+                                               text::utf8(text::number(least, 2)) + " and " +
+                                               text::utf8(text::number(most, 2)));
+    return *value;
+}
+
+std::string trimmed(const QLineEdit& line) {
+    return text::utf8(line.text().trimmed());
+}
+
+}  // namespace
+
+JobSheet::JobSheet(Session& session, QWidget* parent) : QWidget(parent), m_session(session) {
+    const Theme theme = currentTheme();
+    auto* outer = new QVBoxLayout(this);
+    outer->setContentsMargins(0, 0, 0, 0);
+    auto* sheet = card(this);
+    outer->addWidget(sheet);
+    outer->addStretch();
+    auto* box = inside(sheet);
+    auto* grid = new QGridLayout;
+    grid->setHorizontalSpacing(theme.px(20));
+    grid->setVerticalSpacing(theme.px(2));
+    for (int column = 0; column < 4; ++column) grid->setColumnStretch(column, 1);
+    box->addLayout(grid);
+
+    const auto edit = [&] { return new QLineEdit(sheet); };
+    const auto combo = [&] { return new QComboBox(sheet); };
+    m_which = combo();
+    m_label = edit();
+    m_title = edit();
+    m_rule = combo();
+    m_perSplice = edit();
+    m_average = edit();
+    m_ceiling = edit();
+    m_attempts = edit();
+    m_cable = combo();
+    m_cableLabel = edit();
+    m_fibres = edit();
+    m_unit = combo();
+    m_order = combo();
+    m_fibreType = edit();
+    m_length = edit();
+    m_closure = edit();
+    m_plan = edit();
+    add(grid, 0, 0, tr("Job"), m_which);
+    add(grid, 0, 1, tr("Job label"), m_label);
+    add(grid, 0, 2, tr("Title for people"), m_title);
+    add(grid, 0, 3, tr("Acceptance rule"), m_rule);
+    add(grid, 1, 0, tr("Limit per splice, dB"), m_perSplice);
+    add(grid, 1, 1, tr("Average, dB"), m_average);
+    add(grid, 1, 2, tr("Ceiling, dB"), m_ceiling);
+    add(grid, 1, 3, tr("Attempts before keeping"), m_attempts);
+    add(grid, 2, 0, tr("Cable"), m_cable);
+    add(grid, 2, 1, tr("Cable label"), m_cableLabel);
+    add(grid, 2, 2, tr("Fibres in the cable"), m_fibres);
+    add(grid, 2, 3, tr("Tubes or ribbons"), m_unit);
+    add(grid, 3, 0, tr("Colour order"), m_order);
+    add(grid, 3, 1, tr("Fibre type"), m_fibreType);
+    add(grid, 3, 2, tr("Length, km"), m_length);
+    add(grid, 3, 3, tr("Closure label"), m_closure);
+    add(grid, 4, 0, tr("Splice plan"), m_plan, 4);
+    m_plan->setPlaceholderText(tr("1-144 straight, or 1-12 to 25-36; 13-24 to 1-12"));
+    m_length->setPlaceholderText(tr("may be empty"));
+    m_title->setPlaceholderText(tr("may be empty"));
+    for (const auto& rule : sampleRules()) m_rule->addItem(text::words(rule.name));
+    m_rule->addItem(tr("of the contract"));
+    for (const int size : {12, 8, 4, 24}) {
+        m_unit->addItem(tr("tubes of %1").arg(size), size);
+        m_unit->addItem(tr("ribbons of %1").arg(size), -size);
+    }
+    for (const auto& order : colourOrders()) m_order->addItem(text::words(order.name));
+
+    m_said = words(QString(), TextRole::Body, sheet);
+    m_said->setWordWrap(true);
+    m_said->setMinimumHeight(theme.px(22));
+    box->addWidget(m_said);
+    auto* buttons = new QHBoxLayout;
+    buttons->setSpacing(theme.px(10));
+    auto* take = button(tr("Make it and splice  Ctrl+Enter"), ButtonKind::Primary, sheet);
+    auto* leave = button(tr("Leave  Esc"), ButtonKind::Wide, sheet);
+    buttons->addWidget(take);
+    buttons->addWidget(leave);
+    buttons->addStretch();
+    box->addLayout(buttons);
+
+    connect(take, &QPushButton::clicked, this, &JobSheet::accept);
+    connect(leave, &QPushButton::clicked, this, &JobSheet::left);
+    connect(m_which, &QComboBox::activated, this, &JobSheet::fillFromJob);
+    connect(m_rule, &QComboBox::activated, this, [this](int index) {
+        const auto rules = sampleRules();
+        if (index >= 0 && static_cast<std::size_t>(index) < rules.size())
+            fillRule(rules[static_cast<std::size_t>(index)]);
+    });
+    connect(m_cable, &QComboBox::activated, this, [this](int index) {
+        const bool fresh = index == 0;
+        for (auto* part :
+             std::initializer_list<QWidget*>{m_cableLabel, m_fibres, m_unit, m_order, m_fibreType, m_length})
+            part->setEnabled(fresh);
+        if (fresh || static_cast<std::size_t>(index) > m_cables.size()) return;
+        const auto& cable = m_cables[static_cast<std::size_t>(index - 1)];
+        m_cableLabel->setText(text::words(cable.label));
+        m_fibres->setText(QString::number(cable.fibreCount));
+        m_fibreType->setText(text::words(cable.fibreType));
+        check();
+    });
+    m_sequence = {m_which,   m_label,     m_title,  m_rule,       m_perSplice, m_average,
+                  m_ceiling, m_attempts,  m_cable,  m_cableLabel, m_fibres,    m_unit,
+                  m_order,   m_fibreType, m_length, m_closure,    m_plan};
+    for (std::size_t i = 0; i < m_sequence.size(); ++i) {
+        m_sequence[i]->installEventFilter(this);
+        if (i > 0) setTabOrder(m_sequence[i - 1], m_sequence[i]);
+        if (auto* line = qobject_cast<QLineEdit*>(m_sequence[i]))
+            connect(line, &QLineEdit::textChanged, this, &JobSheet::check);
+    }
+    setTabOrder(m_plan, take);
+}
+
+QWidget* JobSheet::add(QGridLayout* grid, int row, int column, const QString& name, QWidget* control,
+                       int span) {
+    const Theme theme = currentTheme();
+    auto* label = words(name, TextRole::Soft, this);
+    label->setBuddy(control);
+    control->setAccessibleName(name);
+    auto* cell = new QVBoxLayout;
+    cell->setSpacing(theme.px(2));
+    cell->addWidget(label);
+    cell->addWidget(control);
+    cell->addSpacing(theme.px(6));
+    grid->addLayout(cell, row, column, 1, span);
+    return control;
+}
+
+void JobSheet::begin(std::optional<JobId> job) {
+    if (auto jobs = m_session.take(m_session.book().jobs())) m_jobs = std::move(*jobs);
+    m_which->clear();
+    m_which->addItem(tr("a new job"));
+    for (const auto& one : m_jobs) {
+        m_which->addItem(tr("add to %1").arg(text::words(one.label)));
+        if (one.id == job) m_which->setCurrentIndex(m_which->count() - 1);
+    }
+    fillFromJob();
+    m_which->setFocus(Qt::OtherFocusReason);
+}
+
+void JobSheet::fillFromJob() {
+    const int index = m_which->currentIndex() - 1;
+    m_cables.clear();
+    m_closures.clear();
+    m_cable->clear();
+    m_cable->addItem(tr("a new cable"));
+    if (index < 0) {
+        m_label->clear();
+        m_title->clear();
+        m_rule->setCurrentIndex(0);
+        fillRule(sampleRules().front());
+        m_cableLabel->setText(QStringLiteral("A"));
+        m_fibres->setText(QStringLiteral("144"));
+        m_fibreType->setText(QStringLiteral("G.652.D"));
+    } else {
+        const auto& job = m_jobs[static_cast<std::size_t>(index)];
+        m_label->setText(text::words(job.label));
+        m_title->setText(text::words(job.title));
+        m_rule->setCurrentIndex(m_rule->count() - 1);
+        fillRule(job.rule);
+        if (auto cables = m_session.take(m_session.book().cables(job.id))) m_cables = std::move(*cables);
+        if (auto closures = m_session.take(m_session.book().closures(job.id)))
+            m_closures = std::move(*closures);
+        for (const auto& cable : m_cables)
+            m_cable->addItem(tr("%1, %2 fibres").arg(text::words(cable.label)).arg(cable.fibreCount));
+        if (!m_cables.empty()) {
+            m_cable->setCurrentIndex(1);
+            Q_EMIT m_cable->activated(1);
+        }
+    }
+    m_closure->clear();
+    m_plan->clear();
+    m_said->clear();
+}
+
+void JobSheet::fillRule(const AcceptanceRule& rule) {
+    m_perSplice->setText(text::loss(rule.perSplice));
+    m_average->setText(text::loss(rule.average));
+    m_ceiling->setText(text::loss(rule.ceiling));
+    m_attempts->setText(QString::number(rule.attempts));
+}
+
+void JobSheet::check() {
+    if (m_plan->text().trimmed().isEmpty()) return m_said->clear();
+    const auto plan = planFromText(trimmed(*m_plan));
+    if (!plan) {
+        m_said->setText(text::words(plan.error().sentence()));
+        setState(m_said, QStringLiteral("watch"));
+        return;
+    }
+    const int count = static_cast<int>(text::typedNumber(m_fibres->text()).value_or(0));
+    const auto fits = planFits(*plan, count, 0, 0);
+    m_said->setText(fits ? tr("%1 splices planned: %2").arg(plan->size()).arg(text::words(planToText(*plan)))
+                         : text::words(fits.error().sentence()));
+    setState(m_said, fits ? QStringLiteral("steady") : QStringLiteral("watch"));
+}
+
+Result<JobSheet::Drafted> JobSheet::read() const {
+    Drafted drafted;
+    const int which = m_which->currentIndex() - 1;
+    drafted.job =
+        which >= 0 ? m_jobs[static_cast<std::size_t>(which)] : Job{m_session.newId<JobId>(), {}, {}, {}};
+    drafted.job.label = trimmed(*m_label);
+    drafted.job.title = trimmed(*m_title);
+    if (drafted.job.label.empty()) return fail(ProblemCode::BadInput, "the job needs a label");
+    for (const auto& other : m_jobs)
+        if (other.label == drafted.job.label && other.id != drafted.job.id)
+            return fail(ProblemCode::BadInput, "there is a job " + other.label + " already", "",
+                        "Choose it above to add a closure");
+    auto& rule = drafted.job.rule;
+    const auto samples = sampleRules();
+    const auto sample = static_cast<std::size_t>(std::max(0, m_rule->currentIndex()));
+    const AcceptanceRule before = rule;
+    if (sample < samples.size()) rule = samples[sample];
+    const auto loss = [](double db) { return Loss{static_cast<std::int32_t>(std::lround(db * 1000))}; };
+    const auto perSplice = numberIn(*m_perSplice, 0.001, 5);
+    if (!perSplice) return tl::unexpected(perSplice.error());
+    const auto average = numberIn(*m_average, 0.001, 5);
+    if (!average) return tl::unexpected(average.error());
+    const auto ceiling = numberIn(*m_ceiling, 0.001, 5);
+    if (!ceiling) return tl::unexpected(ceiling.error());
+    const auto attempts = numberIn(*m_attempts, 1, 20);
+    if (!attempts) return tl::unexpected(attempts.error());
+    const AcceptanceRule shipped = rule;
+    rule.perSplice = loss(*perSplice);
+    rule.average = loss(*average);
+    rule.ceiling = loss(*ceiling);
+    rule.attempts = static_cast<int>(*attempts);
+    if (which < 0 && rule != shipped) {
+        rule.name = "Contract of " + drafted.job.label;
+        rule.origin = RuleOrigin::Contract;
+    }
+    if (which >= 0 && sample >= samples.size() && rule == before) rule = before;
+
+    drafted.closure.id = m_session.newId<ClosureId>();
+    drafted.closure.job = drafted.job.id;
+    drafted.closure.label = trimmed(*m_closure);
+    if (drafted.closure.label.empty()) return fail(ProblemCode::BadInput, "the closure needs a label");
+    for (const auto& other : m_closures)
+        if (other.label == drafted.closure.label)
+            return fail(ProblemCode::BadInput, "this job has a closure " + other.label + " already");
+    int fibres = 0;
+    if (m_cable->currentIndex() > 0) {
+        const auto& cable = m_cables[static_cast<std::size_t>(m_cable->currentIndex() - 1)];
+        drafted.closure.cableA = cable.id;
+        fibres = cable.fibreCount;
+    } else {
+        Cable cable;
+        cable.id = m_session.newId<CableId>();
+        cable.job = drafted.job.id;
+        cable.label = trimmed(*m_cableLabel);
+        const auto count = numberIn(*m_fibres, 1, 6912);
+        if (!count) return tl::unexpected(count.error());
+        cable.fibreCount = fibres = static_cast<int>(*count);
+        const int unit = m_unit->currentData().toInt();
+        cable.unit = unit < 0 ? FibreUnit::Ribbon : FibreUnit::Tube;
+        cable.unitSize = std::abs(unit);
+        cable.colourOrder = text::utf8(m_order->currentText());
+        cable.fibreType = trimmed(*m_fibreType);
+        if (!m_length->text().trimmed().isEmpty()) {
+            const auto length = numberIn(*m_length, 0, 20'000);
+            if (!length) return tl::unexpected(length.error());
+            cable.lengthKm = *length;
+        }
+        drafted.closure.cableA = cable.id;
+        drafted.cable = cable;
+    }
+    const std::string planned = trimmed(*m_plan);
+    auto plan = planFromText(planned.empty() ? "1-" + std::to_string(fibres) + " straight" : planned);
+    if (!plan) return tl::unexpected(plan.error());
+    if (const auto fits = planFits(*plan, fibres, 0, 0); !fits) return tl::unexpected(fits.error());
+    drafted.closure.plan = *plan;
+    drafted.closure.perTray = 24;
+    drafted.closure.trays = static_cast<int>((plan->size() + 23) / 24);
+    if (which < 0 || drafted.job != m_jobs[static_cast<std::size_t>(which)])
+        drafted.entries.emplace_back(drafted.job);
+    if (drafted.cable) drafted.entries.emplace_back(*drafted.cable);
+    drafted.entries.emplace_back(drafted.closure);
+    for (const auto& entry : drafted.entries)
+        if (const auto valid = validate(entry); !valid) return tl::unexpected(valid.error());
+    return drafted;
+}
+
+void JobSheet::accept() {
+    const auto drafted = read();
+    if (!drafted) {
+        QString said = text::words(drafted.error().sentence());
+        if (!said.isEmpty()) said[0] = said[0].toUpper();
+        m_said->setText(said);
+        setState(m_said, QStringLiteral("drifting"));
+        return;
+    }
+    if (!m_session.save(drafted->entries, Undo::Offered, {},
+                        tr("closure %1 of job %2")
+                            .arg(text::words(drafted->closure.label), text::words(drafted->job.label))))
+        return;
+    Q_EMIT made(drafted->job.id, drafted->closure.id);
+}
+
+bool JobSheet::eventFilter(QObject* watched, QEvent* event) {
+    if (event->type() != QEvent::KeyPress) return false;
+    const auto* key = static_cast<QKeyEvent*>(event);
+    if (key->key() == Qt::Key_Escape) {
+        Q_EMIT left();
+        return true;
+    }
+    if (key->key() != Qt::Key_Return && key->key() != Qt::Key_Enter) return false;
+    auto at = std::ranges::find(m_sequence, watched);
+    if (key->modifiers() & Qt::ControlModifier || at == m_sequence.end() || at + 1 == m_sequence.end()) {
+        accept();
+        return true;
+    }
+    do ++at;
+    while (at != m_sequence.end() && !(*at)->isEnabled());
+    if (at != m_sequence.end()) (*at)->setFocus(Qt::TabFocusReason);
+    return true;
+}
+
+}  // namespace arc::ui

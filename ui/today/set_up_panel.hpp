@@ -1,0 +1,65 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The set-up of a sitting as a sheet: chosen once, by keyboard. Enter goes to the next line and takes the
+// set-up after the last one, Ctrl+Enter takes it from anywhere, Esc leaves it as it was.
+#pragma once
+#include <QWidget>
+
+#include <vector>
+
+#include "ui/today/sitting.hpp"
+
+class QComboBox;
+class QGridLayout;
+class QLabel;
+class QLineEdit;
+class QPushButton;
+
+namespace arc::ui {
+
+class SetUpPanel : public QWidget {
+    Q_OBJECT
+  public:
+    explicit SetUpPanel(QWidget* parent = nullptr);
+    /// Fills the lists from the book and shows what is chosen now.
+    Result<void> fill(Logbook& book, const Sitting& sitting, Instant now);
+    void begin();
+
+  Q_SIGNALS:
+    void accepted(const arc::ui::Sitting& sitting);
+    void left();
+    void newJobAsked();
+
+  protected:
+    bool eventFilter(QObject* watched, QEvent* event) override;
+
+  private:
+    QWidget* add(QGridLayout* grid, int row, int column, const QString& name, QWidget* control);
+    void fillClosures();
+    void fillFibresPerArc(int chosen);
+    void fillCleaver();
+    void noticeJump();
+    void accept();
+
+    Logbook* m_book = nullptr;  ///< only while the panel is open; the page's own
+    Sitting m_before;
+    Instant m_now;
+    std::vector<Tool> m_splicers, m_cleavers;
+    std::vector<Pairing> m_pairings;
+    std::vector<Job> m_jobs;
+    std::vector<Closure> m_closures;
+    QComboBox* m_job;
+    QComboBox* m_closure;
+    QComboBox* m_splicer;
+    QComboBox* m_fibres;
+    QComboBox* m_cleaver;
+    QComboBox* m_mode;
+    QLineEdit* m_operator;
+    QLineEdit* m_temperature;
+    QLineEdit* m_humidity;
+    QLineEdit* m_pressure;
+    QLabel* m_note;
+    QPushButton* m_take;
+    std::vector<QWidget*> m_order;
+};
+
+}  // namespace arc::ui

@@ -1,0 +1,66 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/widgets/choose_file.hpp"
+
+#include <QAbstractFileIconProvider>
+#include <QFileDialog>
+#include <QFileInfo>
+
+#include "ui/theme/icons.hpp"
+#include "ui/theme/theme.hpp"
+
+namespace arc::ui {
+
+namespace {
+
+class BlindIconProvider final : public QAbstractFileIconProvider {
+  public:
+    [[nodiscard]] QIcon icon(IconType type) const override {
+        const bool folder = type == Folder || type == Drive || type == Computer || type == Desktop;
+        return ui::icon(folder ? QStringLiteral("kit") : QStringLiteral("table"),
+                        currentTheme().colour(Role::Accent));
+    }
+    [[nodiscard]] QIcon icon(const QFileInfo& info) const override {
+        return icon(info.isDir() ? Folder : File);
+    }
+    [[nodiscard]] QString type(const QFileInfo& info) const override {
+        return info.isDir() ? QFileDialog::tr("Folder") : info.suffix();
+    }
+};
+
+QFileDialog* dialog(QWidget* parent, const QString& title) {
+    static BlindIconProvider provider;
+    auto* made = new QFileDialog(parent, title);
+    made->setAttribute(Qt::WA_DeleteOnClose);
+    made->setOption(QFileDialog::DontUseNativeDialog);
+    made->setOption(QFileDialog::DontUseCustomDirectoryIcons);
+    made->setIconProvider(&provider);
+    made->resize(currentTheme().px(860), currentTheme().px(560));
+    return made;
+}
+
+}  // namespace
+
+QFileDialog* chooseFiles(QWidget* parent, const QString& title, const QStringList& nameFilters,
+                         std::function<void(const QStringList&)> chosen) {
+    auto* made = dialog(parent, title);
+    made->setFileMode(QFileDialog::ExistingFiles);
+    made->setNameFilters(nameFilters);
+    QObject::connect(made, &QFileDialog::filesSelected, parent,
+                     [chosen = std::move(chosen)](const QStringList& files) { chosen(files); });
+    made->open();
+    return made;
+}
+
+QFileDialog* chooseFolder(QWidget* parent, const QString& title, const QString& start,
+                          std::function<void(const QString&)> chosen) {
+    auto* made = dialog(parent, title);
+    made->setFileMode(QFileDialog::Directory);
+    made->setOption(QFileDialog::ShowDirsOnly);
+    if (!start.isEmpty()) made->setDirectory(start);
+    QObject::connect(made, &QFileDialog::fileSelected, parent,
+                     [chosen = std::move(chosen)](const QString& folder) { chosen(folder); });
+    made->open();
+    return made;
+}
+
+}  // namespace arc::ui
