@@ -11,6 +11,7 @@
 
 #include <algorithm>
 
+#include "core/care/rules.hpp"
 #include "ui/care/field_edit.hpp"
 #include "ui/text/format.hpp"
 #include "ui/theme/icons.hpp"
@@ -415,7 +416,7 @@ void CardRunner::finish() {
 
 void CardRunner::drop() {
     // Nothing was written before the cautions were read.
-    if (screen().kind != care::ScreenKind::Cautions && !m_session.save(Entry{care::abandon(m_run)}, Undo::No))
+    if (screen().kind != care::ScreenKind::Cautions && !m_session.save(Entry{care::abandoned(m_run)}, Undo::No))
         return;
     QDialog::reject();
 }

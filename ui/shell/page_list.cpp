@@ -4,6 +4,7 @@
 #include "ui/drift/drift_page.hpp"
 #include "ui/kit/kit_page.hpp"
 #include "ui/shell/blank_page.hpp"
+#include "ui/today/today_page.hpp"
 
 namespace arc::ui {
 namespace {
@@ -14,7 +15,7 @@ Page* make(Session& session, QWidget* parent) {
 }
 
 constexpr PageRow rows[] = {
-    {Screen::Today, Qt::Key_F2, "today", make<BlankPage>},
+    {Screen::Today, Qt::Key_F2, "today", make<TodayPage>},
     {Screen::Kit, Qt::Key_F3, "kit", make<KitPage>},
     {Screen::Care, Qt::Key_F4, "care", make<BlankPage>},
     {Screen::Drift, Qt::Key_F5, "drift", make<DriftPage>},
