@@ -170,6 +170,7 @@ LossPad::LossPad(Session& session, QWidget* parent) : QFrame(parent), m_session(
 
     connect(m_prompt, &PromptBar::closed, this, [this] {
         m_buttons->show();
+        m_hint->show();
         setFocus();
     });
     connect(m_resplice, &QPushButton::clicked, this, &LossPad::askWhyResplice);
@@ -223,6 +224,7 @@ void LossPad::changeAverage(Loss sum, int count) {
 void LossPad::askPrompt(const QString& question, const std::vector<PromptField>& fields, const QString& doIt,
                         std::function<QString(const QStringList&)> answered) {
     m_buttons->hide();
+    m_hint->hide();
     m_prompt->ask(question, fields, doIt, std::move(answered));
 }
 
@@ -511,7 +513,7 @@ void LossPad::refresh() {
         if (used) {
             m_rows[i]->setView(viewOf(first + i, preview));
             const bool current = first + i == m_pad->current();
-            m_rows[i]->setMinimumHeight(theme.px(current ? 52 : 32));
+            m_rows[i]->setMinimumHeight(theme.px(current ? 44 : 27));
             m_rows[i]->setMaximumHeight(theme.px(Touch::Pad));
         }
         m_rows[i]->setVisible(used);

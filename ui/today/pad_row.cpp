@@ -75,7 +75,8 @@ void PadRow::paintEvent(QPaintEvent*) {
         const int w = room > 0 ? room : theme.px(400);
         const int left = align & Qt::AlignRight ? x - w : align & Qt::AlignHCenter ? x - w / 2 : x;
         const QString shown = room > 0 ? painter.fontMetrics().elidedText(words, Qt::ElideRight, w) : words;
-        painter.drawText(QRect(left, 0, w, height()), static_cast<int>(align | Qt::AlignVCenter), shown);
+        painter.drawText(QRect(left, 0, w, height()),
+                         static_cast<int>(align | Qt::AlignVCenter) | Qt::TextDontClip, shown);
     };
 
     const int side = theme.px(22);

@@ -65,8 +65,7 @@ void PromptBar::ask(const QString& question, const std::vector<PromptField>& fie
         m_lines[i]->setText(fields[i].value);
         m_lines[i]->setAccessibleName(fields[i].label);
         m_usual[i] = fields[i].usual;
-        m_lines[i]->setPlaceholderText(fields[i].usual.isEmpty() ? QString()
-                                                                 : tr("arrow keys: usual answers"));
+        m_lines[i]->setPlaceholderText(fields[i].usual.isEmpty() ? QString() : tr("↑ ↓ usual answers"));
     }
     m_do->setText(doIt);
     m_do->setAccessibleName(doIt);

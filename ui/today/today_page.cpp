@@ -318,8 +318,6 @@ void TodayPage::showHead() {
                     .replace(QLatin1String("%n"), QString::number(pad.open()));
     line << tr("limit %1 dB, average %2")
                 .arg(text::loss(pad.setUp().rule.perSplice), text::loss(pad.setUp().rule.average));
-    if (!m_sitting.mode.empty()) line << text::words(m_sitting.mode);
-    if (!m_sitting.operatorName.empty()) line << text::words(m_sitting.operatorName);
     m_head->setLine(line.join(QStringLiteral(" · ")));
 }
 
@@ -467,7 +465,15 @@ void TodayPage::open(const Target& target) {
     if (target.job || target.closure || target.tool) {
         if (target.job) m_sitting.job = target.job;
         if (target.job) m_sitting.closure = target.closure;
-        if (target.tool) m_sitting.splicer = target.tool;
+        if (target.tool && target.tool != m_sitting.splicer) {
+            const auto arc = m_session.book().lastArc(*target.tool);
+            m_sitting.splicer = target.tool;
+            m_sitting.cleaver.reset();
+            if (arc && *arc) {
+                m_sitting.mode = (*arc)->mode;
+                m_sitting.fibresPerArc = (*arc)->channels;
+            }
+        }
         load();
     }
     backToWork();
