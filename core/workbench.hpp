@@ -30,7 +30,8 @@ struct ImportCount {
     std::uint64_t added = 0;  ///< new in the logbook
     std::uint64_t known = 0;  ///< were there already
     std::uint64_t setAside = 0;
-    std::vector<SetAsideRow> rows;  ///< the set-aside rows, at most the first 1,000
+    std::vector<SetAsideRow> rows;   ///< the set-aside rows, at most the first 1,000
+    std::vector<std::string> notes;  ///< what a person should know: "read with decimal comma"
 };
 
 enum class FileKind { SpliceLog, Events, MeasuredLosses };

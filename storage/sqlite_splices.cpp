@@ -4,65 +4,11 @@
 #include <stdexcept>
 #include <unordered_map>
 
+#include "storage/splice_rows.hpp"
 #include "storage/sqlite_book.hpp"
 
 namespace arc::storage {
 namespace {
-
-template <class Q>
-std::optional<Q> maybe(const Query& q, int column) {
-    if (q.isNull(column)) return std::nullopt;
-    return Q{static_cast<decltype(Q::value)>(q.integer(column))};
-}
-
-/// Columns 0… of arcColumns.
-SpliceArc arcFrom(const Query& q) {
-    SpliceArc a;
-    a.id.uuid = q.uuid(0);
-    a.at = {q.integer(1), static_cast<std::int16_t>(q.integer(2))};
-    a.splicer.uuid = q.uuid(3);
-    if (!q.isNull(4)) a.cleaver = ToolId{q.uuid(4)};
-    if (!q.isNull(5)) a.job = JobId{q.uuid(5)};
-    if (!q.isNull(6)) a.closure = ClosureId{q.uuid(6)};
-    a.mode = q.text(7);
-    a.channels = static_cast<int>(q.integer(8));
-    a.counter = maybe<ArcCount>(q, 9);
-    a.ambient.temperature = maybe<Temperature>(q, 10);
-    a.ambient.humidity = maybe<Humidity>(q, 11);
-    a.ambient.pressure = maybe<Pressure>(q, 12);
-    a.operatorName = q.text(13);
-    a.origin = static_cast<Origin>(q.integer(14));
-    return a;
-}
-
-Reading readingFrom(const Query& q, int first) {
-    Reading r;
-    r.channel = static_cast<int>(q.integer(first));
-    r.loss.value = static_cast<std::int32_t>(q.integer(first + 1));
-    r.cleaveLeft = maybe<Angle>(q, first + 2);
-    r.cleaveRight = maybe<Angle>(q, first + 3);
-    r.fibreA = q.text(first + 4);
-    r.fibreB = q.text(first + 5);
-    r.attempt = static_cast<int>(q.integer(first + 6));
-    r.state = static_cast<ReadingState>(q.integer(first + 7));
-    r.note = q.text(first + 8);
-    return r;
-}
-
-/// What arcFrom reads, and the joins it needs; `a` is the arc.
-const std::string arcColumns =
-    "i.id, a.at_ms, a.offset_min, s.id, c.id, jb.id, cl.id, m.text, a.channels, a.counter_arcs, a.temp_mk, "
-    "a.humidity_permille, a.pressure_pa, o.text, a.origin";
-const std::string arcJoins =
-    " JOIN identity i ON i.key = a.key JOIN identity s ON s.key = a.splicer "
-    "LEFT JOIN identity c ON c.key = a.cleaver LEFT JOIN identity jb ON jb.key = a.job "
-    "LEFT JOIN identity cl ON cl.key = a.closure JOIN word m ON m.key = a.mode JOIN word o ON o.key = "
-    "a.operator ";
-const std::string readingColumns =
-    "r.channel, r.loss_mdb, r.cleave_left_cdeg, r.cleave_right_cdeg, r.fibre_a, r.fibre_b, r.attempt, "
-    "r.state, "
-    "r.note";
-constexpr int arcColumnCount = 15;
 
 /// % and _ of a search text are meant as themselves.
 std::string likePattern(const std::string& text) {
@@ -117,7 +63,7 @@ class Numbering {
 
 std::optional<SpliceArc> SqliteBook::headOf(std::int64_t arcKey) {
     static const std::string sql =
-        "SELECT " + arcColumns + " FROM arc a" + arcJoins + "WHERE a.key = ? AND a.live = 1";
+        "SELECT " + arcColumns() + " FROM arc a" + arcJoins() + "WHERE a.key = ? AND a.live = 1";
     Query q = book_.connection->query(sql);
     q.with(arcKey);
     if (!q.step()) return std::nullopt;
@@ -126,7 +72,7 @@ std::optional<SpliceArc> SqliteBook::headOf(std::int64_t arcKey) {
 
 std::vector<Reading> SqliteBook::readingsOf(std::int64_t arcKey) {
     static const std::string sql =
-        "SELECT " + readingColumns + " FROM reading r WHERE r.arc = ? AND r.live = 1 ORDER BY r.channel";
+        "SELECT " + readingColumns() + " FROM reading r WHERE r.arc = ? AND r.live = 1 ORDER BY r.channel";
     Query q = book_.connection->query(sql);
     q.with(arcKey);
     std::vector<Reading> readings;
@@ -164,10 +110,10 @@ Result<std::vector<SpliceRow>> SqliteBook::splices(const SpliceFilter& filter, P
                                                    std::optional<PageKey> after, std::size_t limit) {
     return read([&]() -> Result<std::vector<SpliceRow>> {
         const bool up = order == PageOrder::OldestFirst;
-        std::string sql = "SELECT " + arcColumns + ", " + readingColumns +
+        std::string sql = "SELECT " + arcColumns() + ", " + readingColumns() +
                           ", a.key * 32 + r.channel, (SELECT count(*) FROM reading v WHERE v.arc = r.arc AND "
                           "v.channel = r.channel) FROM arc a" +
-                          arcJoins + "JOIN reading r ON r.arc = a.key AND r.live = 1 WHERE a.live = 1";
+                          arcJoins() + "JOIN reading r ON r.arc = a.key AND r.live = 1 WHERE a.live = 1";
         const auto narrow = [&sql](bool given, const char* condition) {
             if (given) sql += condition;
         };

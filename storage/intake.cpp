@@ -1,0 +1,232 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "storage/intake.hpp"
+
+#include <algorithm>
+#include <array>
+#include <memory>
+#include <utility>
+
+#include "storage/intake_parts.hpp"
+#include "storage/open_book.hpp"
+
+namespace arc::storage {
+namespace {
+
+constexpr std::size_t shownRows = 1'000;
+constexpr std::size_t keptRowBytes = 4'096;
+constexpr std::size_t keptAtOnce = 1'000;
+/// When not one of so many rows can be read, this is another kind of file.
+constexpr std::uint64_t hopelessRows = 1'000;
+constexpr std::uint64_t rowsBetweenReports = 4'096;
+
+std::optional<FileKind> kindOf(const IntakeFile& file) {
+    if (file.hasColumn("equipment") && file.hasColumn("action")) return FileKind::Events;
+    if (file.hasColumn("loss_a_to_b_db") || file.hasColumn("loss_b_to_a_db")) return FileKind::MeasuredLosses;
+    if (file.hasColumn("loss_db") || file.hasColumn("splicer")) return FileKind::SpliceLog;
+    return std::nullopt;
+}
+
+ImportCount takeFile(const FileToRead& wanted, Connection& connection, Ledger& ledger, KitFinder& kit,
+                     const std::string& who, Progress& progress) {
+    auto source = CsvSource::open(wanted.file);
+    if (!source) throw IntakeStop{source.error()};
+    IntakeFile file(*source, connection, ledger, kit, progress, who);
+    file.readHeader();
+    switch (wanted.kind.value_or(kindOf(file).value_or(FileKind::SpliceLog))) {
+        case FileKind::SpliceLog:
+            takeSplices(file);
+            break;
+        case FileKind::Events:
+            takeEvents(file);
+            break;
+        case FileKind::MeasuredLosses:
+            takeMeasured(file);
+            break;
+    }
+    file.finish();
+    return std::move(file.count);
+}
+
+}  // namespace
+
+IntakeFile::IntakeFile(CsvSource& from, Connection& into, Ledger& writer, KitFinder& finder,
+                       Progress& watcher, std::string whoReads)
+    : source(from),
+      connection(into),
+      ledger(writer),
+      kit(finder),
+      progress(watcher),
+      who(std::move(whoReads)) {}
+
+void IntakeFile::readHeader() {
+    // The first line decides on the delimiter, so it is looked at before the reader is made.
+    auto look = CsvSource::open(source.file());
+    if (!look) throw IntakeStop{look.error()};
+    std::string head;
+    look->read(head, CsvReader::recordLimit);
+    const auto start = head.find_first_not_of("\r\n \t");
+    const std::string_view text =
+        start == std::string::npos ? std::string_view() : std::string_view(head).substr(start);
+    delimiter_ = delimiterOf(text.substr(0, text.find('\n')));
+    reader_.emplace(source, delimiter_);
+    if (!reader_->next(record))
+        throw IntakeStop{{ProblemCode::BadInput, "the file is empty", source.file().string(), ""}};
+    if (!record.fault.empty())
+        throw IntakeStop{{ProblemCode::BadInput, record.fault, source.file().string() + ", header", ""}};
+    for (const auto field_ : record.fields) header.push_back(columnName(field_));
+    if (source.form() != TextForm::Utf8) note("read as UTF-16");
+    if (delimiter_ != ',') {
+        // Where the comma does not separate columns it may stand in numbers.
+        mark = DecimalMark::Comma;
+        note(delimiter_ == ';' ? "columns are separated by semicolons" : "columns are separated by tabs");
+    }
+}
+
+bool IntakeFile::hasColumn(std::string_view columnWanted) const {
+    return std::find(header.begin(), header.end(), columnWanted) != header.end();
+}
+
+std::vector<int> IntakeFile::place(const std::vector<const char*>& names, std::size_t needed) {
+    std::vector<int> places;
+    const auto where = source.file().string() + ", header";
+    const auto listed = [this] {
+        std::string all;
+        for (const auto& column : header) all += (all.empty() ? "" : ", ") + column;
+        return showable(all, 300);
+    };
+    for (std::size_t i = 0; i < names.size(); ++i) {
+        const auto first = std::find(header.begin(), header.end(), names[i]);
+        if (first == header.end()) {
+            if (i < needed)
+                throw IntakeStop{
+                    {ProblemCode::BadInput,
+                     std::string("the file has no column \"") + names[i] + "\"; it has: " + listed(), where,
+                     "Name the column so, or give a column key"}};
+            places.push_back(-1);
+            continue;
+        }
+        if (std::find(std::next(first), header.end(), names[i]) != header.end())
+            throw IntakeStop{{ProblemCode::BadInput,
+                              std::string("the column \"") + names[i] + "\" is there twice", where,
+                              "Remove one of them"}};
+        places.push_back(static_cast<int>(first - header.begin()));
+    }
+    std::string unread;
+    for (const auto& column : header)
+        if (std::find(names.begin(), names.end(), column) == names.end())
+            unread +=
+                (unread.empty() ? "" : ", ") + (column.empty() ? std::string("(without a name)") : column);
+    if (!unread.empty()) note("columns that are not read: " + showable(unread, 300));
+    return places;
+}
+
+bool IntakeFile::nextRow() {
+    while (reader_->next(record)) {
+        ++count.read;
+        if (count.read % rowsBetweenReports == 1) {
+            progress.report(source.done(), source.size(), "Reading " + name());
+            if (progress.stopRequested())
+                throw IntakeStop{{ProblemCode::Cancelled, "the import was stopped; nothing was changed",
+                                  source.file().string(), ""}};
+        }
+        if (count.read == hopelessRows + 1 && count.setAside == hopelessRows)
+            throw IntakeStop{
+                {ProblemCode::BadInput,
+                 "not one of the first 1,000 rows can be read; the first: " + count.rows.front().reason,
+                 source.file().string(), "Check that this is the right file; nothing was changed"}};
+        if (!record.fault.empty()) {
+            setAside({"", record.fault});
+        } else if (record.fields.size() != header.size()) {
+            const bool more = record.fields.size() > header.size();
+            setAside(
+                {"", "the row has " + std::to_string(record.fields.size()) + " fields, the header names " +
+                         std::to_string(header.size()) +
+                         (more && delimiter_ == ',' ? "; a decimal comma without quotes does that" : "")});
+        } else {
+            return true;
+        }
+    }
+    return false;
+}
+
+void IntakeFile::setAside(std::uint64_t line, std::string_view raw, RowFault fault) {
+    ++count.setAside;
+    SetAsideVersion row{kindWord,
+                        name(),
+                        line,
+                        std::move(fault.column),
+                        std::move(fault.reason),
+                        showable(raw, keptRowBytes)};
+    if (count.rows.size() < shownRows)
+        count.rows.push_back({row.file, row.line, row.column, row.reason, row.text});
+    if (keys_.insert(setAsideKey(row)).second) unkept_.push_back(std::move(row));
+    if (unkept_.size() >= keptAtOnce) keepSetAside();
+}
+
+void IntakeFile::keepSetAside() {
+    std::erase_if(unkept_, [this](const SetAsideVersion& row) {
+        const Digest key = setAsideKey(row);
+        Query q = connection.query("SELECT 1 FROM set_aside WHERE sha256 = ?");
+        return q.with(Bytes(key)).step();
+    });
+    keys_.clear();
+    if (unkept_.empty()) return;
+    Batch batch;
+    batch.setAside = std::exchange(unkept_, {});
+    const auto number = batch.setAside.size();
+    ledger.write(batch, stamp("set_aside", "Set aside " + grouped(number) +
+                                               (number == 1 ? " row of " : " rows of ") + name()));
+}
+
+Stamp IntakeFile::stamp(std::string_view kind, std::string text) const {
+    return {who, "import " + name(), std::string(kind), std::move(text), {}};
+}
+
+void IntakeFile::write(Batch& batch, std::string_view kind, std::string text) {
+    kit.writeNew(stamp("", ""));
+    if (!batch.empty()) ledger.write(batch, stamp(kind, std::move(text)));
+    batch.clear();
+}
+
+void IntakeFile::finish() {
+    kit.writeNew(stamp("", ""));
+    keepSetAside();
+    for (auto& text : kit.takeNotes()) note(std::move(text));
+    progress.report(source.size(), source.size(), "Reading " + name());
+}
+
+std::string grouped(std::uint64_t number) {
+    std::string text = std::to_string(number);
+    for (std::size_t at = text.size(); at > 3; at -= 3) text.insert(at - 3, ",");
+    return text;
+}
+
+Result<std::vector<ImportCount>> takeIn(const IntakeRequest& request, Clock& clock, Random& random,
+                                        Progress& progress) {
+    auto open = openBook(request.book, request.mode);
+    if (!open) return tl::unexpected(open.error());
+    return guarded(request.book, [&]() -> Result<std::vector<ImportCount>> {
+        std::vector<ImportCount> counts;
+        try {
+            Connection& connection = *open->connection;
+            WriteTransaction transaction(connection);
+            Ledger ledger(connection, clock, random);
+            KitFinder kit(connection, ledger);
+            for (const FileToRead& file : request.files)
+                counts.push_back(takeFile(file, connection, ledger, kit, request.who, progress));
+            if (request.purpose == Purpose::TryOnly) return counts;
+            if (progress.stopRequested())
+                return fail(ProblemCode::Cancelled, "the import was stopped; nothing was changed");
+            transaction.commit();
+            if (!connection.filesStillOurs())
+                return fail(
+                    ProblemCode::Unavailable, "the logbook file was taken away or replaced during the import",
+                    request.book.string(), "Import the files once more; what is known is not doubled");
+        } catch (const IntakeStop& stop) {
+            return tl::unexpected(stop.problem);
+        }
+        return counts;
+    });
+}
+
+}  // namespace arc::storage
