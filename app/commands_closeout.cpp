@@ -1,10 +1,170 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+// arcw closeout: what the record of a job would say, decisions on its exceptions, and the record folder.
+#include <nlohmann/json.hpp>
+#include <ostream>
+
+#include "app/closeout_report.hpp"
 #include "app/command.hpp"
+#include "storage/sqlite_logbook.hpp"
 
 namespace arc::app {
+namespace {
+
+using Json = nlohmann::ordered_json;
+using closeout::Record;
+
+/// Terminals obey escape codes in text; names in a logbook come from files of others.
+std::string printable(std::string_view text) {
+    std::string safe;
+    for (const char c : text) safe += static_cast<unsigned char>(c) < 0x20 || c == 0x7F ? '?' : c;
+    return safe;
+}
+
+Json toJson(const Record& record) {
+    Json json{{"job", record.job.label},
+              {"state", closeout::word(record.state)},
+              {"number", record.number ? Json(*record.number) : Json(nullptr)},
+              {"verdict", closeout::word(record.verdict)},
+              {"splices", closeout::spliceCount(record)},
+              {"attempts", record.averages.attempts},
+              {"mean_db", record.averages.meanDb ? Json(*record.averages.meanDb) : Json(nullptr)},
+              {"planned", record.plan ? Json(record.plan->planned) : Json(nullptr)},
+              {"planned_and_spliced", record.plan ? Json(record.plan->spliced) : Json(nullptr)},
+              {"open_exceptions", closeout::openExceptions(record)},
+              {"exceptions", Json::array()}};
+    for (const closeout::Exception& exception : record.exceptions)
+        json["exceptions"].push_back({{"key", exception.key},
+                                      {"kind", closeout::word(exception.kind)},
+                                      {"where", exception.where},
+                                      {"what", exception.what},
+                                      {"decided", closeout::isDecided(exception)}});
+    return json;
+}
+
+void printExceptions(const Record& record, std::ostream& out) {
+    for (const closeout::Exception& exception : record.exceptions) {
+        out << (closeout::isDecided(exception) ? "  decided  " : "  open     ") << printable(exception.key)
+            << '\n'
+            << "           " << printable(exception.what) << '\n';
+        if (exception.disposition)
+            out << "           " << printable(exception.disposition->disposition) << " by "
+                << printable(exception.disposition->by) << ": " << printable(exception.disposition->reason)
+                << '\n';
+    }
+}
+
+void printSummary(const Record& record, std::ostream& out) {
+    out << "Job " << printable(record.job.label) << ": " << closeout::title(record.verdict) << ". "
+        << closeout::spliceCount(record) << " splices";
+    if (record.plan) out << ", " << record.plan->spliced << " of " << record.plan->planned << " planned";
+    out << "; " << record.exceptions.size() << " exceptions, " << closeout::openExceptions(record)
+        << " open\n";
+}
+
+std::string dumped(const Json& json) {
+    return json.dump(2, ' ', false, Json::error_handler_t::replace) + "\n";
+}
+
+Exit show(Logbook& book, JobId job, const Arguments& arguments, Environment& environment) {
+    NoProgress progress;
+    const auto record =
+        closeoutRecord(book, job, closeout::RecordState::Draft, "", environment.clock, progress);
+    if (!record) return refuse(record.error(), environment);
+    if (arguments.format == Format::Json) {
+        environment.out << dumped(toJson(*record));
+    } else {
+        printSummary(*record, environment.out);
+        printExceptions(*record, environment.out);
+    }
+    return closeout::openExceptions(*record) > 0 ? Exit::SomethingToReport : Exit::Done;
+}
+
+Exit decide(Logbook& book, JobId job, const Arguments& arguments, Environment& environment) {
+    const auto keys =
+        decideExceptions(book, job, arguments.one("--dispose"), arguments.maybe("--as").value_or("accepted"),
+                         arguments.maybe("--reason").value_or(""), arguments.maybe("--by").value_or(""),
+                         environment.clock, environment.random);
+    if (!keys) return refuse(keys.error(), environment);
+    if (arguments.format == Format::Json) {
+        environment.out << dumped(Json{{"decided", *keys}});
+    } else {
+        for (const std::string& key : *keys) environment.out << "decided  " << printable(key) << '\n';
+    }
+    return Exit::Done;
+}
+
+Exit write(Logbook& book, CloseoutRequest request, const Arguments& arguments, Environment& environment) {
+    NoProgress progress;
+    auto written = writeCloseoutFolder(book, request, environment.clock, environment.random, progress);
+    if (!written) {
+        const bool hasOpen =
+            written.error().code == ProblemCode::Refused && request.state == closeout::RecordState::Final;
+        refuse(written.error(), environment);
+        return hasOpen ? Exit::SomethingToReport : Exit::WrongUse;
+    }
+    if (arguments.format == Format::Json) {
+        Json json = toJson(written->record);
+        json["folder"] = written->folder.string();
+        json["files"] = written->files;
+        json["manifest_sha256"] = written->manifestSha256;
+        environment.out << dumped(json);
+        return Exit::Done;
+    }
+    printSummary(written->record, environment.out);
+    environment.out << (written->record.number ? "Final record no. " + std::to_string(*written->record.number)
+                                               : std::string("Draft"))
+                    << " in " << printable(written->folder.string()) << '\n';
+    return Exit::Done;
+}
+
+Exit runCloseout(const Arguments& arguments, Environment& environment) {
+    const bool isFinal = arguments.has("--final"), isDecision = arguments.has("--dispose");
+    const auto paper = arguments.maybe("--paper").value_or("a4");
+    if (paper != "a4" && paper != "letter")
+        return refuse({ProblemCode::BadInput, "the paper is a4 or letter", "--paper " + paper, ""},
+                      environment);
+    if (isFinal && !arguments.has("--out"))
+        return refuse({ProblemCode::BadInput, "a final record needs a folder", "--final", "Add --out DIR"},
+                      environment);
+    if (isFinal && arguments.maybe("--by").value_or("").empty())
+        return refuse({ProblemCode::BadInput, "a final record needs the name of who issues it", "--final",
+                       "Add --by NAME"},
+                      environment);
+    if (isDecision && arguments.has("--out"))
+        return refuse({ProblemCode::BadInput, "deciding and writing are two steps", "--dispose, --out",
+                       "Decide first, then write the record"},
+                      environment);
+    const auto mode = isFinal || isDecision ? storage::OpenMode::ReadWrite : storage::OpenMode::ReadOnly;
+    auto book = storage::openLogbook(arguments.one("BOOK"), mode, environment.clock, environment.random);
+    if (!book) return refuse(book.error(), environment);
+    const auto job = closeout::jobLabelled(**book, arguments.one("--job"));
+    if (!job) return refuse(job.error(), environment);
+    if (isDecision) return decide(**book, job->id, arguments, environment);
+    if (!arguments.has("--out")) return show(**book, job->id, arguments, environment);
+    CloseoutRequest request;
+    request.job = job->id;
+    request.state = isFinal ? closeout::RecordState::Final : closeout::RecordState::Draft;
+    request.issuedBy = arguments.maybe("--by").value_or("");
+    request.paper = paper == "a4" ? PaperSize::A4 : PaperSize::Letter;
+    request.folder = arguments.one("--out");
+    return write(**book, request, arguments, environment);
+}
+
+}  // namespace
 
 std::vector<Command> closeoutCommands() {
-    return {};
+    return {{"closeout",
+             "Show, decide on or write the closeout record of a job",
+             {{"BOOK", "the logbook", Takes::One, Needed::Yes},
+              {"--job", "label of the job", Takes::One, Needed::Yes},
+              {"--out", "write the record into this folder; without it the exceptions are listed"},
+              {"--paper", "a4 (default) or letter"},
+              {"--final", "issue a numbered record; every exception must be decided on", Takes::Nothing},
+              {"--by", "name of who decides or issues"},
+              {"--dispose", "decide on the exception with this key; a * at its end takes all that begin so"},
+              {"--as", "the decision: accepted (default), rejected, or words of your own"},
+              {"--reason", "why"}},
+             runCloseout}};
 }
 
 }  // namespace arc::app

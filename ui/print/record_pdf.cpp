@@ -1,2 +1,99 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-namespace arc::print {}
+#include "ui/print/record_pdf.hpp"
+
+#include <QBuffer>
+#include <QCoreApplication>
+#include <QFile>
+#include <QFontDatabase>
+#include <QGuiApplication>
+#include <QPageSize>
+#include <QPdfWriter>
+
+#include "ui/print/pages.hpp"
+#include "ui/print/words.hpp"
+
+namespace arc::print {
+namespace {
+
+constexpr int dotsPerInch = 1200;
+
+void prepare(QPdfWriter& writer, const closeout::Record& record, Paper paper) {
+    writer.setResolution(dotsPerInch);
+    writer.setPageSize(QPageSize(paper == Paper::A4 ? QPageSize::A4 : QPageSize::Letter));
+    writer.setPageMargins(QMarginsF(0, 0, 0, 0));
+    writer.setTitle("Closeout record " + nameOf(record));
+    writer.setCreator("Arcwright");
+}
+
+/// Answers the number of pages, or 0 when it was stopped.
+int paint(QPdfWriter& writer, const closeout::Record& record, Pass pass, int pages, Progress& progress) {
+    const bool isDraft = record.state == closeout::RecordState::Draft;
+    Frame frame;
+    frame.headLeft = "Closeout record " + nameOf(record);
+    frame.headRight = words(record.job.title);
+    frame.footLeft = "Journal head " + words(record.journalHead.substr(0, 32)) +
+                     (record.journalHead.size() > 32 ? "…" : "");
+    frame.watermark = isDraft ? "DRAFT" : "";
+    Sheet sheet(writer, frame, pass, pages);
+    coverPage(sheet, record);
+    sheet.newPage();
+    summaryPart(sheet, record);
+    exceptionsPart(sheet, record);
+    equipmentPart(sheet, record);
+    budgetPart(sheet, record);
+    signaturePart(sheet, record);
+    if (!closureTables(sheet, record, progress)) return 0;
+    return sheet.page();
+}
+
+}  // namespace
+
+struct PrintApplication::Parts {
+    int count = 1;
+    char name[5] = "arcw";
+    char* arguments[2] = {name, nullptr};
+    std::unique_ptr<QGuiApplication> application;
+};
+
+PrintApplication::PrintApplication() {
+    if (QCoreApplication::instance() != nullptr) return;
+    // Pages need no display; with this none is looked for.
+    qputenv("QT_QPA_PLATFORM", "offscreen");
+    m_parts = std::make_unique<Parts>();
+    m_parts->application = std::make_unique<QGuiApplication>(m_parts->count, m_parts->arguments);
+}
+
+PrintApplication::~PrintApplication() = default;
+
+Result<void> writeRecordPdf(const closeout::Record& record, Paper paper, const std::filesystem::path& path,
+                            Progress& progress) {
+    if (QFontDatabase::families().isEmpty())
+        return fail(ProblemCode::Unavailable, "no font is installed, so the pages would be empty boxes", "",
+                    "Install fonts-b612 or fonts-dejavu-core");
+    int pages = 0;
+    {
+        QBuffer nowhere;
+        nowhere.open(QIODevice::WriteOnly);
+        QPdfWriter writer(&nowhere);
+        prepare(writer, record, paper);
+        pages = paint(writer, record, Pass::Counting, 0, progress);
+    }
+    if (pages == 0) return fail(ProblemCode::Cancelled, "stopped; nothing was written");
+    QFile file(QString::fromStdString(path.string()));
+    if (!file.open(QIODevice::WriteOnly | QIODevice::NewOnly))
+        return fail(ProblemCode::Unavailable,
+                    "the pages cannot be written: " + file.errorString().toStdString(), path.string());
+    {
+        QPdfWriter writer(&file);
+        prepare(writer, record, paper);
+        pages = paint(writer, record, Pass::Painting, pages, progress);
+    }
+    file.close();
+    if (pages == 0) return fail(ProblemCode::Cancelled, "stopped; nothing was written");
+    if (file.error() != QFileDevice::NoError)
+        return fail(ProblemCode::Unavailable,
+                    "the pages cannot be written: " + file.errorString().toStdString(), path.string());
+    return {};
+}
+
+}  // namespace arc::print

@@ -16,7 +16,8 @@ enum class Paper { A4, Letter };
 Result<void> writeRecordPdf(const closeout::Record& record, Paper paper, const std::filesystem::path& file,
                             Progress& progress);
 
-/// What painting needs of Qt, for programs without a window: does nothing when there is an application already.
+/// What painting needs of Qt, for programs without a window: does nothing when there is an application
+/// already.
 class PrintApplication {
   public:
     PrintApplication();

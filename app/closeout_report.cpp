@@ -1,0 +1,130 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/closeout_report.hpp"
+
+#include <algorithm>
+
+#include "storage/closeout_folder.hpp"
+#include "storage/device_key.hpp"
+#include "storage/export_list.hpp"
+#ifdef ARC_PRINT
+#include "ui/print/record_pdf.hpp"
+#endif
+
+namespace arc::app {
+namespace {
+
+constexpr const char* pdfName = "record.pdf";
+
+Result<void> writePdf(const closeout::Record& record, PaperSize paper, const std::filesystem::path& file,
+                      Progress& progress) {
+#ifdef ARC_PRINT
+    const print::PrintApplication application;
+    return print::writeRecordPdf(record, paper == PaperSize::A4 ? print::Paper::A4 : print::Paper::Letter,
+                                 file, progress);
+#else
+    (void)record, (void)paper, (void)file, (void)progress;
+    return fail(ProblemCode::Unavailable, "this build has no pages: it was made without Qt", "",
+                "Build with ARC_WINDOW on");
+#endif
+}
+
+Result<void> note(Logbook& book, const CloseoutWritten& written, const CloseoutRequest& request, Clock& clock,
+                  Random& random) {
+    if (request.state != closeout::RecordState::Final) return {};
+    IssuedRecord issued;
+    issued.id = makeId<EntryId>(clock, random);
+    issued.job = request.job;
+    issued.number = *written.record.number;
+    issued.manifestSha256 = written.manifestSha256;
+    issued.supersedes = written.record.supersedes;
+    issued.by = request.issuedBy;
+    issued.at = written.record.madeAt;
+    auto receipt = book.append(issued, {request.issuedBy, "closeout", {}});
+    if (!receipt) return tl::unexpected(receipt.error());
+    return {};
+}
+
+bool matches(const std::string& pattern, const std::string& key) {
+    if (!pattern.empty() && pattern.back() == '*')
+        return key.starts_with(pattern.substr(0, pattern.size() - 1));
+    return key == pattern;
+}
+
+}  // namespace
+
+Result<closeout::Record> closeoutRecord(Logbook& book, JobId job, closeout::RecordState state,
+                                        const std::string& issuedBy, Clock& clock, Progress& progress) {
+    closeout::BuildSettings settings;
+    settings.state = state;
+    settings.issuedBy = issuedBy;
+    settings.madeAt = clock.now();
+    return closeout::build(book, job, settings, progress);
+}
+
+Result<CloseoutWritten> writeCloseoutFolder(Logbook& book, const CloseoutRequest& request, Clock& clock,
+                                            Random& random, Progress& progress) {
+    auto record = closeoutRecord(book, request.job, request.state, request.issuedBy, clock, progress);
+    if (!record) return tl::unexpected(record.error());
+    const auto config = storage::configFolder();
+    if (!config) return tl::unexpected(config.error());
+    const auto key = storage::deviceKey(*config);
+    if (!key) return tl::unexpected(key.error());
+    auto stage = storage::CloseoutStage::begin(request.folder);
+    if (!stage) return tl::unexpected(stage.error());
+
+    CloseoutWritten written;
+    for (const storage::CloseoutExport& one : storage::closeoutExports()) {
+        if (progress.stopRequested()) return fail(ProblemCode::Cancelled, "stopped; nothing was written");
+        if (auto done = one.write(*record, stage->file(one.fileName)); !done)
+            return tl::unexpected(done.error());
+        written.files.emplace_back(one.fileName);
+    }
+    if (auto done = writePdf(*record, request.paper, stage->file(pdfName), progress); !done)
+        return tl::unexpected(done.error());
+    written.files.emplace_back(pdfName);
+    auto sealed = stage->seal(*record, *key, progress);
+    if (!sealed) return tl::unexpected(sealed.error());
+    written.manifestSha256 = *sealed;
+    written.record = std::move(*record);
+    // The number is taken first: a folder nobody knows of can be made again, a number given twice cannot be
+    // taken back.
+    if (auto noted = note(book, written, request, clock, random); !noted)
+        return tl::unexpected(noted.error());
+    auto placed = stage->putInPlace();
+    if (!placed) return tl::unexpected(placed.error());
+    written.folder = *placed;
+    return written;
+}
+
+Result<std::vector<std::string>> decideExceptions(Logbook& book, JobId job, const std::string& key,
+                                                  const std::string& disposition, const std::string& reason,
+                                                  const std::string& by, Clock& clock, Random& random) {
+    if (by.empty()) return fail(ProblemCode::BadInput, "a disposition needs the name of who decides", "--by");
+    if (reason.empty()) return fail(ProblemCode::BadInput, "a disposition needs a reason", "--reason");
+    NoProgress progress;
+    const auto record = closeoutRecord(book, job, closeout::RecordState::Draft, "", clock, progress);
+    if (!record) return tl::unexpected(record.error());
+    std::vector<Entry> entries;
+    std::vector<std::string> keys;
+    for (const closeout::Exception& exception : record->exceptions) {
+        if (!matches(key, exception.key)) continue;
+        ExceptionDisposition decided;
+        decided.id = makeId<EntryId>(clock, random);
+        decided.job = job;
+        decided.exceptionKey = exception.key;
+        decided.disposition = disposition;
+        decided.reason = reason;
+        decided.by = by;
+        decided.at = clock.now();
+        keys.push_back(exception.key);
+        entries.emplace_back(std::move(decided));
+    }
+    if (keys.empty())
+        return fail(ProblemCode::NotFound, "no exception of this job has the key " + key, "",
+                    "arcw closeout BOOK --job " + record->job.label + " lists them");
+    auto receipt = book.append(entries, {by, "arcw closeout", {}});
+    if (!receipt) return tl::unexpected(receipt.error());
+    return keys;
+}
+
+}  // namespace arc::app

@@ -1,0 +1,170 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/closeout/cautions.hpp"
+#include "ui/print/figures.hpp"
+#include "ui/print/pages.hpp"
+#include "ui/print/words.hpp"
+
+namespace arc::print {
+namespace {
+
+using namespace closeout;
+
+QString verdictSentence(const Record& record) {
+    const std::size_t open = openExceptions(record), all = record.exceptions.size();
+    const auto exceptions = [](std::size_t n) { return count(n) + (n == 1 ? " exception" : " exceptions"); };
+    switch (record.verdict) {
+        case RecordVerdict::Accepted:
+            return "Every splice is within the rule; nothing is out of order.";
+        case RecordVerdict::AcceptedWithExceptions:
+            return exceptions(all) + (all == 1 ? ", decided on" : ", all decided on") +
+                   " with name and reason.";
+        case RecordVerdict::Open:
+            return spliceCount(record) == 0
+                       ? QString("Nothing is spliced yet.")
+                       : exceptions(open) + (open == 1 ? " waits" : " wait") + " for a decision.";
+        case RecordVerdict::NotAccepted:
+            return "A splice is above the ceiling, or an exception was rejected.";
+    }
+    return {};
+}
+
+QString issueLine(const Record& record) {
+    if (record.state == RecordState::Draft) return "Draft, not issued";
+    QString line = QString("Record no. %1, issued by %2").arg(*record.number).arg(words(record.issuedBy));
+    if (record.supersedes) line += QString(", supersedes no. %1").arg(*record.supersedes);
+    return line;
+}
+
+QString grouped(const std::string& hex) {
+    QString text;
+    for (std::size_t i = 0; i < hex.size(); ++i) {
+        if (i > 0 && i % 8 == 0) text += i % 32 == 0 ? '\n' : ' ';
+        text += QChar::fromLatin1(hex[i]);
+    }
+    return text;
+}
+
+/// Two columns of "name … value".
+class Facts {
+  public:
+    Facts(Sheet& sheet, double top) : m_sheet(sheet), m_top(top) {}
+    void add(const QString& name, const QString& value, const QString& more = {}) {
+        constexpr double rowHeight = 13.5;
+        const double half = m_sheet.width() / 2;
+        const double x = m_sheet.left() + (m_count % 2) * half;
+        const double y = m_top + (m_count / 2) * rowHeight;
+        m_sheet.line(x, y, x + half - 8, y, ink::hairline(), 0.2);
+        m_sheet.text(x, y + 4.2, half - 8, name, {7.5, Weight::Normal, ink::soft(), Face::Text});
+        const Type big{12, Weight::Bold, ink::text(), Face::Text};
+        m_sheet.text(x, y + 10, half - 8, value, big);
+        const double after = m_sheet.textWidth(value, big) + 2.5;
+        m_sheet.text(x + after, y + 10, half - 8 - after, more, {8, Weight::Normal, ink::soft(), Face::Text});
+        ++m_count;
+    }
+    [[nodiscard]] double bottom() const { return m_top + (m_count + 1) / 2 * 13.5; }
+
+  private:
+    Sheet& m_sheet;
+    double m_top;
+    int m_count = 0;
+};
+
+}  // namespace
+
+QString nameOf(const Record& record) {
+    const QString job = words(record.job.label);
+    return record.number ? QString("%1 no. %2").arg(job).arg(*record.number) : job + ", draft";
+}
+
+void coverPage(Sheet& sheet, const Record& record) {
+    const double x = sheet.left(), w = sheet.width();
+    drawComb(sheet, QRectF(x, 20, 66, 11));
+    sheet.text(x, 49, w, "Closeout record", {11, Weight::Bold, ink::accent(), Face::Text});
+    sheet.text(x, 64, w, words(record.job.label), {34, Weight::Bold, ink::text(), Face::Text});
+    double y = 70;
+    y += sheet.paragraph(x, y, w, words(record.job.title), {12, Weight::Normal, ink::soft(), Face::Text});
+    y += 4;
+    sheet.text(x, y + 4, w, issueLine(record), {10, Weight::Bold, ink::text(), Face::Text});
+    sheet.text(x, y + 9.5, w, "Made " + words(toIso(record.madeAt)),
+               {8.5, Weight::Normal, ink::soft(), Face::Text});
+    y += 19;
+
+    sheet.box(QRectF(x, y, w, 23), ink::wash());
+    sheet.box(QRectF(x, y, 1.6, 23), colourOf(record.verdict));
+    drawVerdictMark(sheet, QRectF(x + 8, y + 6.5, 10, 10), record.verdict);
+    sheet.text(x + 25, y + 10, w - 30, words(title(record.verdict)),
+               {17, Weight::Bold, colourOf(record.verdict), Face::Text});
+    sheet.text(x + 25, y + 17, w - 30, verdictSentence(record), {9, Weight::Normal, ink::text(), Face::Text});
+    y += 33;
+
+    const AcceptanceRule& rule = record.job.rule;
+    const Averages& a = record.averages;
+    const int places = lossPlaces(record);
+    Facts facts(sheet, y);
+    facts.add("Splices", count(a.splices),
+              record.plan
+                  ? QString("%1 of %2 planned are there").arg(record.plan->spliced).arg(record.plan->planned)
+                  : QString("no splice plan, completeness not known"));
+    facts.add(
+        "Right the first time", count(a.firstTime),
+        a.splices > 0
+            ? QString("%1 %, %2 attempts in all")
+                  .arg(100.0 * static_cast<double>(a.firstTime) / static_cast<double>(a.splices), 0, 'f', 1)
+                  .arg(count(a.attempts))
+            : QString());
+    facts.add("Mean estimated loss", loss(a.meanDb, 3) + (a.meanDb ? " dB" : ""),
+              "limit " + loss(rule.average, 2) + " dB");
+    facts.add("Worst estimated loss", a.worst ? loss(*a.worst, places) + " dB" : QString("–"),
+              "limit " + loss(rule.perSplice, 2) + ", ceiling " + loss(rule.ceiling, 2) + " dB");
+    facts.add("First splice", when(record.firstSplice));
+    facts.add("Last splice", when(record.lastSplice));
+    facts.add("Acceptance rule", words(rule.name),
+              rule.origin == RuleOrigin::Sample ? QString("a sample, not a contract's")
+                                                : QString("of the contract"));
+    facts.add("Judged by", rule.directions == Directions::TwoWay ? "two-way mean" : "splicer's estimate",
+              record.voided > 0 ? count(record.voided) + " voided readings left out" : QString());
+    y = facts.bottom() + 4;
+
+    const double foot = sheet.bottom() - 24;
+    y = std::max(y, foot);
+    sheet.text(x, y, w, "Journal head", {7.5, Weight::Normal, ink::soft(), Face::Text});
+    sheet.paragraph(x, y + 1.8, w * 0.5, grouped(record.journalHead),
+                    {8, Weight::Normal, ink::text(), Face::Mono});
+    sheet.paragraph(
+        x + w * 0.54, y - 2.4, w * 0.46,
+        "This paper belongs to a folder with the same record as data. manifest.json holds the SHA-256 of "
+        "each file, manifest.sig the Ed25519 signature of the device that made it. \"arcw verify\" checks "
+        "both; so do sha256sum and openssl.",
+        {7.5, Weight::Normal, ink::soft(), Face::Text});
+}
+
+void signaturePart(Sheet& sheet, const Record& record) {
+    sheet.section("Cautions", 30);
+    for (const std::string_view caution : cautions) {
+        const double x = sheet.left();
+        sheet.text(x, sheet.y + 3.4, 4, "–", {9, Weight::Bold, ink::drifting(), Face::Text});
+        sheet.y += sheet.paragraph(x + 4.5, sheet.y, sheet.width() - 5, words(caution),
+                                   {8.5, Weight::Normal, ink::text(), Face::Text}) +
+                   1.2;
+    }
+    sheet.section("Signatures", 40);
+    sheet.y +=
+        sheet.paragraph(sheet.left(), sheet.y, sheet.width(),
+                        "Signing says: the splices of " + nameOf(record) +
+                            " were made as listed, and the exceptions and their dispositions were read.",
+                        {8.5, Weight::Normal, ink::text(), Face::Text});
+    const double gap = 8, w = (sheet.width() - 2 * gap) / 3;
+    const double top = sheet.y + 17;
+    const char* roles[] = {"Crew", "Quality assurance", "Customer"};
+    for (int i = 0; i < 3; ++i) {
+        const double x = sheet.left() + i * (w + gap);
+        sheet.line(x, top, x + w, top, ink::text(), 0.25);
+        sheet.text(x, top + 4, w, QString(roles[i]) + ": name and signature",
+                   {7.5, Weight::Normal, ink::soft(), Face::Text});
+        sheet.line(x, top + 15, x + w * 0.6, top + 15, ink::text(), 0.25);
+        sheet.text(x, top + 19, w, "Date", {7.5, Weight::Normal, ink::soft(), Face::Text});
+    }
+    sheet.y = top + 22;
+}
+
+}  // namespace arc::print

@@ -1,0 +1,351 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <algorithm>
+
+#include "ui/print/figures.hpp"
+#include "ui/print/pages.hpp"
+#include "ui/print/table.hpp"
+#include "ui/print/words.hpp"
+
+namespace arc::print {
+namespace {
+
+using namespace closeout;
+
+const Type body{8.5, Weight::Normal, QColor(0x17, 0x19, 0x1C), Face::Text};
+
+/// "electrode_replace" → "Electrode replace": keys of care actions come as data, so their words do too.
+QString actionWords(std::string_view action) {
+    QString text = words(action);
+    text.replace('_', ' ');
+    if (!text.isEmpty()) text[0] = text[0].toUpper();
+    return text;
+}
+
+const char* kindOf(const Tool& tool) {
+    if (asCleaver(tool) != nullptr) return "Cleaver";
+    if (asStripper(tool) != nullptr) return "Stripper";
+    const Splicer* splicer = asSplicer(tool);
+    return splicer != nullptr && splicer->kind == SplicerKind::MassFusion ? "Mass splicer"
+                                                                          : "Single-fibre splicer";
+}
+
+void figureTitle(Sheet& sheet, const QString& title) {
+    sheet.text(sheet.left(), sheet.y + 3.5, sheet.width(), title,
+               {9.5, Weight::Bold, ink::text(), Face::Text});
+    sheet.y += 6.5;
+}
+
+void careTable(Sheet& sheet, const Equipment& item) {
+    if (item.before.empty() && item.during.empty()) {
+        sheet.text(sheet.left(), sheet.y + 3.4, sheet.width(), "No care of this tool is recorded.",
+                   {8, Weight::Normal, ink::soft(), Face::Text});
+        sheet.y += 6;
+        return;
+    }
+    Table table(sheet, "",
+                {{"Care", 36},
+                 {"When", 30},
+                 {"", 24},
+                 {"By", 22},
+                 {"Result", sheet.width() - 112, Across::Left, Fit::Wrap}},
+                7.5);
+    const auto row = [&](const CareLine& line, const char* phase) {
+        table.row({{actionWords(line.action)},
+                   {when(line.at)},
+                   {phase, ink::soft()},
+                   {words(line.by)},
+                   {words(line.detail)}});
+    };
+    for (const CareLine& line : item.before) row(line, "before the job");
+    // A long job sees the same care day by day: the last of them tell the state.
+    constexpr std::size_t most = 24;
+    const std::size_t skipped = item.during.size() > most ? item.during.size() - most : 0;
+    for (std::size_t i = skipped; i < item.during.size(); ++i) row(item.during[i], "during the job");
+    if (skipped > 0)
+        table.row({{count(skipped) + " earlier ones", ink::soft()},
+                   {},
+                   {"during the job", ink::soft()},
+                   {},
+                   {"listed in record.json and record.xlsx", ink::soft()}});
+}
+
+QString flagWords(const Splice& splice) {
+    QString text;
+    for (const ExceptionKind kind : splice.flags) {
+        if (kind == ExceptionKind::OverCeiling || kind == ExceptionKind::OverLimit) continue;
+        if (!text.isEmpty()) text += "; ";
+        text += words(title(kind)).toLower();
+    }
+    if (!splice.final().note.empty()) text += (text.isEmpty() ? "" : "; ") + words(splice.final().note);
+    return text;
+}
+
+QColor colourOf(SpliceVerdict verdict) {
+    return verdict == SpliceVerdict::Accepted ? ink::text() : ink::drifting();
+}
+
+void fibreCells(std::vector<Cell>& row, const FibreEnd& end) {
+    row.push_back({end.number ? QString::number(*end.number) : words(end.name)});
+    if (!end.place) {
+        row.push_back({});
+        return;
+    }
+    QString colour = words(word(end.place->fibreLook.colour));
+    if (end.place->fibreLook.tracerMarks > 0) colour += " + tracer";
+    row.push_back({colour, {}, end.place->fibreLook});
+}
+
+void measuredTable(Sheet& sheet, const ClosureSection& section) {
+    const bool hasAny = !section.loose.empty() || std::ranges::any_of(section.splices, [](const Splice& s) {
+        return !s.measured.empty();
+    });
+    if (!hasAny) return;
+    Table table(sheet, words(section.label) + ": measured losses, dB",
+                {{"Fibre", 24},
+                 {"Wavelength, nm", 24, Across::Right},
+                 {"A to B", 20, Across::Right},
+                 {"B to A", 20, Across::Right},
+                 {"Two-way mean", 24, Across::Right},
+                 {"", 24},
+                 {"When", 28},
+                 {"Instrument", sheet.width() - 164}});
+    const auto row = [&](const QString& fibre, const Measurement& m) {
+        const auto mean = m.twoWayDb();
+        table.row({{fibre},
+                   {QString::number(m.wavelengthNm)},
+                   {m.aToB ? loss(*m.aToB, 3) : QString("–")},
+                   {m.bToA ? loss(*m.bToA, 3) : QString("–")},
+                   {loss(mean, 4)},
+                   {mean ? "" : "one-way only", ink::drifting()},
+                   {when(m.at)},
+                   {words(m.instrument)}});
+    };
+    for (const Splice& splice : section.splices)
+        for (const Measurement& m : splice.measured)
+            row(words(closeout::words(splice.a.name.empty() ? splice.b : splice.a)), m);
+    for (const auto& [name, m] : section.loose) row(words(name), m);
+    table.end();
+}
+
+}  // namespace
+
+void summaryPart(Sheet& sheet, const Record& record) {
+    sheet.section("Summary", 60);
+    const int places = lossPlaces(record);
+    Table table(sheet, "",
+                {{"Closure", 32},
+                 {"Cables", 36},
+                 {"Planned", 18, Across::Right},
+                 {"Spliced", 18, Across::Right},
+                 {"Re-spliced", 19, Across::Right},
+                 {"Mean, dB", 18, Across::Right},
+                 {"Worst, dB", 18, Across::Right},
+                 {"", sheet.width() - 159}});
+    for (const ClosureSection& section : record.closures) {
+        const auto over = std::ranges::count_if(
+            section.splices, [](const Splice& s) { return s.verdict != SpliceVerdict::Accepted; });
+        const int missing = section.completeness ? static_cast<int>(section.completeness->missing.size()) : 0;
+        QString note;
+        if (over > 0) note = count(static_cast<std::uint64_t>(over)) + " over";
+        if (missing > 0) note += (note.isEmpty() ? "" : ", ") + QString::number(missing) + " missing";
+        QString cables = words(section.cableA);
+        if (!section.cableB.empty() && section.cableB != section.cableA)
+            cables += " to " + words(section.cableB);
+        const Averages& a = section.averages;
+        table.row({{words(section.label), {}, {}, Weight::Bold},
+                   {cables},
+                   {section.completeness ? QString::number(section.completeness->planned) : QString("–")},
+                   {count(a.splices)},
+                   {count(a.splices - a.firstTime)},
+                   {loss(a.meanDb, 3)},
+                   {a.worst ? loss(*a.worst, places) : QString("–")},
+                   {note, ink::drifting()}});
+    }
+    const Averages& a = record.averages;
+    table.row({{"All", {}, {}, Weight::Bold},
+               {},
+               {record.plan ? QString::number(record.plan->planned) : QString("–"), {}, {}, Weight::Bold},
+               {count(a.splices), {}, {}, Weight::Bold},
+               {count(a.splices - a.firstTime), {}, {}, Weight::Bold},
+               {loss(a.meanDb, 3), {}, {}, Weight::Bold},
+               {a.worst ? loss(*a.worst, places) : QString("–"), {}, {}, Weight::Bold},
+               {}});
+    table.end();
+    if (a.splices == 0) return;
+    sheet.need(70);
+    figureTitle(sheet, QString("Losses: mean %1, median %2, standard deviation %3 dB")
+                           .arg(loss(a.meanDb, 3), loss(a.medianDb, 3), loss(a.sdDb, 3)));
+    drawHistogram(sheet, QRectF(sheet.left(), sheet.y, sheet.width(), 56), record);
+    sheet.y += 62;
+    sheet.need(70);
+    figureTitle(sheet, "Losses in the order they were made");
+    drawRunChart(sheet, QRectF(sheet.left(), sheet.y, sheet.width(), 56), record);
+    sheet.y += 58;
+}
+
+void exceptionsPart(Sheet& sheet, const Record& record) {
+    sheet.section("Exceptions");
+    if (record.exceptions.empty()) {
+        sheet.text(sheet.left(), sheet.y + 3.4, sheet.width(), "None.", body);
+        sheet.y += 6;
+        return;
+    }
+    Table table(sheet, "",
+                {{"Kind", 29, Across::Left, Fit::Wrap},
+                 {"Where", 19, Across::Left, Fit::Wrap},
+                 {"What", sheet.width() - 48 - 62, Across::Left, Fit::Wrap},
+                 {"Disposition", 62, Across::Left, Fit::Wrap}});
+    for (const Exception& exception : record.exceptions) {
+        Cell disposition{"open", ink::drifting(), {}, Weight::Bold};
+        if (exception.disposition) {
+            const ExceptionDisposition& d = *exception.disposition;
+            const bool isRejected = d.disposition == dispositionRejected;
+            disposition = {
+                words(d.disposition) + ": " + words(d.reason) + " (" + words(d.by) + ", " + when(d.at) + ")",
+                isRejected ? ink::drifting() : ink::text()};
+        }
+        table.row({{words(title(exception.kind)), {}, {}, Weight::Bold},
+                   {words(exception.where)},
+                   {words(exception.what)},
+                   disposition});
+    }
+    table.end();
+}
+
+void equipmentPart(Sheet& sheet, const Record& record) {
+    sheet.section("Tools and their care at the time", 40);
+    for (const Equipment& item : record.equipment) {
+        sheet.need(24);
+        QString name = words(item.tool.label);
+        if (!item.tool.nickname.empty()) name += " \"" + words(item.tool.nickname) + "\"";
+        const Type bold{9.5, Weight::Bold, ink::text(), Face::Text};
+        sheet.text(sheet.left(), sheet.y + 3.6, sheet.width(), name, bold);
+        sheet.text(
+            sheet.left() + sheet.textWidth(name, bold) + 3, sheet.y + 3.6, sheet.width() - 40,
+            QString("%1, %2 attempts here, %3 to %4")
+                .arg(kindOf(item.tool), count(item.splicesHere), when(item.firstUse), when(item.lastUse)),
+            {8, Weight::Normal, ink::soft(), Face::Text});
+        sheet.y += 5.4;
+        if (asSplicer(item.tool) != nullptr) {
+            const auto since = [](const std::optional<std::uint64_t>& arcs) {
+                return arcs ? count(*arcs) : QString("not recorded");
+            };
+            sheet.text(sheet.left(), sheet.y + 3.4, sheet.width(),
+                       QString("Arcs at last use since electrodes: %1, since V-groove clean: %2, since arc "
+                               "calibration: %3")
+                           .arg(since(item.arcsSinceElectrodes), since(item.arcsSinceGrooveClean),
+                                since(item.arcsSinceCalibration)),
+                       body);
+            sheet.y += 5.4;
+        }
+        for (const care::OwedStretch& stretch : item.owed) {
+            sheet.y += sheet.paragraph(
+                           sheet.left(), sheet.y, sheet.width(),
+                           QString("Calibration owed from %1 to %2: %3")
+                               .arg(when(stretch.from), stretch.to ? when(*stretch.to) : QString("the end"),
+                                    words(stretch.because)),
+                           {8.5, Weight::Bold, ink::drifting(), Face::Text}) +
+                       1;
+        }
+        careTable(sheet, item);
+        sheet.y += 4;
+    }
+}
+
+void budgetPart(Sheet& sheet, const Record& record) {
+    sheet.section("Link budget", 34);
+    if (!record.budgets.empty()) {
+        Table table(sheet, "",
+                    {{"Wavelength, nm", 30},
+                     {"", 34},
+                     {"Fibre, dB", 24, Across::Right},
+                     {"Splices, dB", 24, Across::Right},
+                     {"Connectors, dB", 26, Across::Right},
+                     {"Total, dB", sheet.width() - 138, Across::Right}});
+        const auto row = [&](int wavelength, const char* what, const std::vector<BudgetLine>& lines,
+                             double total) {
+            std::vector<Cell> cells{{wavelength > 0 ? QString::number(wavelength) : QString()}, {what}};
+            for (const BudgetLine& line : lines) cells.push_back({loss(line.totalDb, 2)});
+            cells.push_back({loss(total, 2), {}, {}, Weight::Bold});
+            table.row(cells);
+        };
+        for (const LinkBudget& budget : record.budgets) {
+            row(budget.wavelengthNm, "allowed", budget.allowed, budget.allowedDb);
+            row(0, "as spliced", budget.asSpliced, budget.asSplicedDb);
+        }
+        sheet.y += 2;
+        const std::vector<BudgetLine>& lines = record.budgets.front().allowed;
+        if (lines.size() == 3)
+            sheet.y += sheet.paragraph(sheet.left(), sheet.y, sheet.width(),
+                                       QString("%1 km of fibre, %2 splices, %3 connectors.")
+                                           .arg(lines[0].quantity, 0, 'f', 2)
+                                           .arg(lines[1].quantity, 0, 'f', 0)
+                                           .arg(lines[2].quantity, 0, 'f', 0),
+                                       body);
+    }
+    sheet.y += sheet.paragraph(sheet.left(), sheet.y, sheet.width(), words(record.budgetNote), body) + 2;
+}
+
+bool closureTables(Sheet& sheet, const Record& record, Progress& progress) {
+    const int places = lossPlaces(record);
+    const std::size_t total = spliceCount(record);
+    std::size_t done = 0;
+    bool isFirst = true;
+    for (const ClosureSection& section : record.closures) {
+        if (section.splices.empty() && section.loose.empty()) continue;
+        if (isFirst) {
+            sheet.newPage();
+            sheet.section("Every splice", 50);
+            isFirst = false;
+        }
+        QString caption = words(section.label);
+        if (!section.cableA.empty())
+            caption += ": A " + words(section.cableA) +
+                       (section.cableB.empty() ? "" : ", B " + words(section.cableB));
+        Table table(sheet, caption,
+                    {{"Fibre A", 15, Across::Right},
+                     {"", 26},
+                     {"Fibre B", 15, Across::Right},
+                     {"", 26},
+                     {"Loss, dB", 15, Across::Right},
+                     {"Tries", 10, Across::Right},
+                     {"Splicer", 15},
+                     {"When", 27},
+                     {"", sheet.width() - 149}},
+                    7.8);
+        int unit = section.splices.empty() || !section.splices.front().a.place
+                       ? 0
+                       : section.splices.front().a.place->unit;
+        for (const Splice& splice : section.splices) {
+            if (progress.stopRequested()) return false;
+            if (splice.a.place && splice.a.place->unit != unit) {
+                unit = splice.a.place->unit;
+                table.gap();
+            }
+            const Attempt& made = splice.final();
+            std::vector<Cell> row;
+            fibreCells(row, splice.a);
+            fibreCells(row, splice.b);
+            const bool isBad = splice.verdict != SpliceVerdict::Accepted;
+            row.push_back({loss(made.loss, places),
+                           colourOf(splice.verdict),
+                           {},
+                           isBad ? Weight::Bold : Weight::Normal});
+            row.push_back({QString::number(splice.attempts.size())});
+            row.push_back({words(record.equipment[made.splicer].tool.label)});
+            row.push_back({when(made.at), ink::soft()});
+            QString remark = flagWords(splice);
+            if (isBad)
+                remark = words(title(splice.verdict)).toLower() + (remark.isEmpty() ? "" : "; " + remark);
+            row.push_back({remark, colourOf(splice.verdict)});
+            table.row(row);
+            if (++done % 256 == 0) progress.report(done, total, "writing pages");
+        }
+        table.end();
+        measuredTable(sheet, section);
+        sheet.y += 3;
+    }
+    return true;
+}
+
+}  // namespace arc::print

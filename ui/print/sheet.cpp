@@ -1,0 +1,202 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/print/sheet.hpp"
+
+#include <QFontDatabase>
+#include <QFontMetricsF>
+#include <QPageSize>
+
+#include "ui/theme/palette.hpp"
+
+namespace arc::print {
+namespace {
+
+constexpr double marginLeft = 20, marginRight = 17, marginTop = 25, marginBottom = 21;
+constexpr double headBase = 14, footFromBottom = 12;
+
+QString firstInstalled(const QStringList& families) {
+    const QStringList installed = QFontDatabase::families();
+    for (const QString& family : families)
+        if (installed.contains(family)) return family;
+    return installed.isEmpty() ? QString() : installed.first();
+}
+
+int flags(Across across) {
+    switch (across) {
+        case Across::Right:
+            return Qt::AlignRight;
+        case Across::Centre:
+            return Qt::AlignHCenter;
+        case Across::Left:
+            break;
+    }
+    return Qt::AlignLeft;
+}
+
+}  // namespace
+
+namespace ink {
+namespace {
+QColor of(ui::Role role) {
+    return ui::colour(ui::Tone::Day, role);
+}
+}  // namespace
+QColor text() {
+    return of(ui::Role::Ink);
+}
+QColor soft() {
+    return of(ui::Role::Soft);
+}
+QColor accent() {
+    return of(ui::Role::Accent);
+}
+QColor wash() {
+    return of(ui::Role::AccentWash);
+}
+QColor shade() {
+    return of(ui::Role::Shade);
+}
+QColor hairline() {
+    return of(ui::Role::Line);
+}
+QColor steady() {
+    return of(ui::Role::Steady);
+}
+QColor watch() {
+    return of(ui::Role::Watch);
+}
+QColor drifting() {
+    return of(ui::Role::Drifting);
+}
+QColor recovered() {
+    return of(ui::Role::Recovered);
+}
+}  // namespace ink
+
+Sheet::Sheet(QPdfWriter& writer, Frame frame, Pass pass, int pages)
+    : m_writer(writer), m_painter(&writer), m_frame(std::move(frame)), m_pass(pass), m_pages(pages) {
+    m_scale = writer.resolution() / 25.4;
+    const QSizeF paper = writer.pageLayout().fullRect(QPageLayout::Millimeter).size();
+    m_paperWidth = paper.width();
+    m_paperHeight = paper.height();
+    m_left = marginLeft;
+    m_width = m_paperWidth - marginLeft - marginRight;
+    m_top = marginTop;
+    m_bottom = m_paperHeight - marginBottom;
+    m_family = firstInstalled({"B612", "DejaVu Sans"});
+    m_mono = firstInstalled({"B612 Mono", "DejaVu Sans Mono"});
+    m_painter.setRenderHint(QPainter::Antialiasing);
+    y = m_top;
+    dress();
+}
+
+void Sheet::newPage() {
+    ++m_page;
+    if (m_pass == Pass::Painting) m_writer.newPage();
+    y = m_top;
+    dress();
+}
+
+bool Sheet::need(double height) {
+    if (y + height <= m_bottom) return false;
+    newPage();
+    return true;
+}
+
+void Sheet::dress() {
+    if (!m_frame.watermark.isEmpty() && m_pass == Pass::Painting) {
+        m_painter.save();
+        m_painter.translate(px(m_paperWidth / 2), px(m_paperHeight / 2));
+        m_painter.rotate(-52);
+        m_painter.setFont(fontOf({118, Weight::Bold, {}, Face::Text}));
+        m_painter.setPen(QColor(0xF1, 0xEA, 0xE4));
+        const double w = px(280), h = px(70);
+        m_painter.drawText(QRectF(-w / 2, -h / 2, w, h), Qt::AlignCenter, m_frame.watermark);
+        m_painter.restore();
+    }
+    const Type small{7.5, Weight::Normal, ink::soft(), Face::Text};
+    if (m_page > 1) {
+        text(m_left, headBase, m_width * 0.6, m_frame.headLeft,
+             {7.5, Weight::Bold, ink::accent(), Face::Text});
+        text(m_left + m_width * 0.5, headBase, m_width * 0.5, m_frame.headRight, small, Across::Right);
+        line(m_left, headBase + 2.2, m_left + m_width, headBase + 2.2, ink::accent(), 0.3);
+    }
+    const double foot = m_paperHeight - footFromBottom;
+    line(m_left, foot - 4.2, m_left + m_width, foot - 4.2, ink::hairline(), 0.2);
+    text(m_left, foot, m_width * 0.78, m_frame.footLeft, {6.5, Weight::Normal, ink::soft(), Face::Mono});
+    text(m_left + m_width * 0.7, foot, m_width * 0.3, QString("Page %1 of %2").arg(m_page).arg(m_pages),
+         small, Across::Right);
+}
+
+QFont Sheet::fontOf(const Type& type) const {
+    QFont font(type.face == Face::Mono ? m_mono : m_family);
+    font.setPointSizeF(type.points);
+    font.setBold(type.weight == Weight::Bold);
+    return font;
+}
+
+void Sheet::text(double x, double base, double width, const QString& words, const Type& type, Across across) {
+    if (m_pass == Pass::Counting || words.isEmpty()) return;
+    const QFont font = fontOf(type);
+    const QFontMetricsF metrics(font, &m_writer);
+    const QString shown = metrics.horizontalAdvance(words) > px(width)
+                              ? metrics.elidedText(words, Qt::ElideRight, px(width))
+                              : words;
+    m_painter.setFont(font);
+    m_painter.setPen(type.colour);
+    double at = px(x);
+    if (flags(across) == Qt::AlignRight) at += px(width) - metrics.horizontalAdvance(shown);
+    if (flags(across) == Qt::AlignHCenter) at += (px(width) - metrics.horizontalAdvance(shown)) / 2;
+    m_painter.drawText(QPointF(at, px(base)), shown);
+}
+
+double Sheet::textWidth(const QString& words, const Type& type) const {
+    return QFontMetricsF(fontOf(type), &m_writer).horizontalAdvance(words) / m_scale;
+}
+
+double Sheet::heightOf(double width, const QString& words, const Type& type) const {
+    if (words.isEmpty()) return 0;
+    const QFontMetricsF metrics(fontOf(type), &m_writer);
+    return metrics
+               .boundingRect(QRectF(0, 0, px(width), px(10'000)), Qt::TextWordWrap | Qt::TextWrapAnywhere,
+                             words)
+               .height() /
+           m_scale;
+}
+
+double Sheet::paragraph(double x, double top, double width, const QString& words, const Type& type) {
+    const double height = heightOf(width, words, type);
+    if (m_pass == Pass::Painting && height > 0) {
+        m_painter.setFont(fontOf(type));
+        m_painter.setPen(type.colour);
+        m_painter.drawText(QRectF(px(x), px(top), px(width), px(height + 1)),
+                           Qt::TextWordWrap | Qt::TextWrapAnywhere, words);
+    }
+    return height;
+}
+
+void Sheet::line(double x1, double y1, double x2, double y2, const QColor& colour, double thickness) {
+    if (m_pass == Pass::Counting) return;
+    m_painter.setPen(QPen(colour, px(thickness), Qt::SolidLine, Qt::FlatCap));
+    m_painter.drawLine(QPointF(px(x1), px(y1)), QPointF(px(x2), px(y2)));
+}
+
+void Sheet::box(const QRectF& r, const QColor& fill) {
+    if (m_pass == Pass::Counting) return;
+    m_painter.fillRect(QRectF(px(r.x()), px(r.y()), px(r.width()), px(r.height())), fill);
+}
+
+void Sheet::figure(const std::function<void(QPainter&, double)>& paint) {
+    if (m_pass == Pass::Counting) return;
+    m_painter.save();
+    paint(m_painter, m_scale);
+    m_painter.restore();
+}
+
+void Sheet::section(const QString& title, double follows) {
+    if (y > m_top + 1) y += 7;
+    need(12 + follows);
+    text(m_left, y + 4.5, m_width, title, {13, Weight::Bold, ink::accent(), Face::Text});
+    y += 10;
+}
+
+}  // namespace arc::print
