@@ -58,6 +58,7 @@ Result<closeout::Record> closeoutRecord(Logbook& book, JobId job, closeout::Reco
     settings.state = state;
     settings.issuedBy = issuedBy;
     settings.madeAt = clock.now();
+    settings.madeAt.ms -= settings.madeAt.ms % 1000;
     return closeout::build(book, job, settings, progress);
 }
 

@@ -35,6 +35,8 @@ tl::unexpected<Problem> systemFail(const std::string& what, const std::filesyste
 
 /// A link is not followed: a record lies in its own folder or it is not that record.
 Result<std::uint64_t> openedSize(const Descriptor& opened, const std::filesystem::path& file) {
+    if (opened.get() < 0 && errno == ELOOP)
+        return fail(ProblemCode::BadInput, "this is not an ordinary file", file.string());
     if (opened.get() < 0) return systemFail("the file cannot be opened", file);
     struct stat about {};
     if (::fstat(opened.get(), &about) != 0) return systemFail("the file cannot be read", file);

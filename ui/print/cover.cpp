@@ -38,7 +38,7 @@ QString issueLine(const Record& record) {
 QString grouped(const std::string& hex) {
     QString text;
     for (std::size_t i = 0; i < hex.size(); ++i) {
-        if (i > 0 && i % 8 == 0) text += i % 32 == 0 ? '\n' : ' ';
+        if (i > 0 && i % 8 == 0) text += i % 32 == 0 ? QChar::LineSeparator : QChar(' ');
         text += QChar::fromLatin1(hex[i]);
     }
     return text;

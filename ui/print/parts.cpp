@@ -133,14 +133,14 @@ void summaryPart(Sheet& sheet, const Record& record) {
     sheet.section("Summary", 60);
     const int places = lossPlaces(record);
     Table table(sheet, "",
-                {{"Closure", 32},
-                 {"Cables", 36},
-                 {"Planned", 18, Across::Right},
-                 {"Spliced", 18, Across::Right},
-                 {"Re-spliced", 19, Across::Right},
-                 {"Mean, dB", 18, Across::Right},
-                 {"Worst, dB", 18, Across::Right},
-                 {"", sheet.width() - 159}});
+                {{"Closure", 30},
+                 {"Cables", 26},
+                 {"Planned", 16, Across::Right},
+                 {"Spliced", 16, Across::Right},
+                 {"Re-spliced", 18, Across::Right},
+                 {"Mean, dB", 17, Across::Right},
+                 {"Worst, dB", 17, Across::Right},
+                 {"", sheet.width() - 140}});
     for (const ClosureSection& section : record.closures) {
         const auto over = std::ranges::count_if(
             section.splices, [](const Splice& s) { return s.verdict != SpliceVerdict::Accepted; });
@@ -303,15 +303,15 @@ bool closureTables(Sheet& sheet, const Record& record, Progress& progress) {
             caption += ": A " + words(section.cableA) +
                        (section.cableB.empty() ? "" : ", B " + words(section.cableB));
         Table table(sheet, caption,
-                    {{"Fibre A", 15, Across::Right},
-                     {"", 26},
-                     {"Fibre B", 15, Across::Right},
-                     {"", 26},
+                    {{"Fibre A", 14, Across::Right},
+                     {"", 24},
+                     {"Fibre B", 14, Across::Right},
+                     {"", 24},
                      {"Loss, dB", 15, Across::Right},
                      {"Tries", 10, Across::Right},
-                     {"Splicer", 15},
-                     {"When", 27},
-                     {"", sheet.width() - 149}},
+                     {"Splicer", 16},
+                     {"When", 30},
+                     {"", sheet.width() - 147}},
                     7.8);
         int unit = section.splices.empty() || !section.splices.front().a.place
                        ? 0

@@ -9,8 +9,11 @@
 #include <QPageSize>
 #include <QPdfWriter>
 
+#include <cstdio>
+
 #include "ui/print/pages.hpp"
 #include "ui/print/words.hpp"
+#include "ui/theme/font_files.hpp"
 
 namespace arc::print {
 namespace {
@@ -57,13 +60,22 @@ struct PrintApplication::Parts {
 
 PrintApplication::PrintApplication() {
     if (QCoreApplication::instance() != nullptr) return;
-    // Pages need no display; with this none is looked for.
+    // Pages need no display; with this none is looked for. Qt's remarks about the session are not for the
+    // person who asked for a record.
     qputenv("QT_QPA_PLATFORM", "offscreen");
+    qInstallMessageHandler([](QtMsgType type, const QMessageLogContext&, const QString& message) {
+        if (type == QtCriticalMsg || type == QtFatalMsg)
+            std::fprintf(stderr, "arcw: %s\n", qPrintable(message));
+    });
+    const ui::FontFiles fonts;
     m_parts = std::make_unique<Parts>();
     m_parts->application = std::make_unique<QGuiApplication>(m_parts->count, m_parts->arguments);
+    QFontDatabase::families();
 }
 
-PrintApplication::~PrintApplication() = default;
+PrintApplication::~PrintApplication() {
+    if (m_parts) qInstallMessageHandler(nullptr);
+}
 
 Result<void> writeRecordPdf(const closeout::Record& record, Paper paper, const std::filesystem::path& path,
                             Progress& progress) {

@@ -4,6 +4,7 @@
 #include <QFontDatabase>
 #include <QFontMetricsF>
 #include <QPageSize>
+#include <QTextLayout>
 
 #include "ui/theme/palette.hpp"
 
@@ -30,6 +31,22 @@ int flags(Across across) {
             break;
     }
     return Qt::AlignLeft;
+}
+
+/// Breaks at words, inside one only where it is longer than the line. Answers the height.
+double wrap(QTextLayout& layout, double width) {
+    QTextOption option;
+    option.setWrapMode(QTextOption::WrapAtWordBoundaryOrAnywhere);
+    layout.setTextOption(option);
+    layout.beginLayout();
+    double height = 0;
+    for (QTextLine line = layout.createLine(); line.isValid(); line = layout.createLine()) {
+        line.setLineWidth(width);
+        line.setPosition(QPointF(0, height));
+        height += line.height() * 1.06;
+    }
+    layout.endLayout();
+    return height;
 }
 
 }  // namespace
@@ -155,23 +172,19 @@ double Sheet::textWidth(const QString& words, const Type& type) const {
 
 double Sheet::heightOf(double width, const QString& words, const Type& type) const {
     if (words.isEmpty()) return 0;
-    const QFontMetricsF metrics(fontOf(type), &m_writer);
-    return metrics
-               .boundingRect(QRectF(0, 0, px(width), px(10'000)), Qt::TextWordWrap | Qt::TextWrapAnywhere,
-                             words)
-               .height() /
-           m_scale;
+    QTextLayout layout(words, fontOf(type), &m_writer);
+    return wrap(layout, px(width)) / m_scale;
 }
 
 double Sheet::paragraph(double x, double top, double width, const QString& words, const Type& type) {
-    const double height = heightOf(width, words, type);
-    if (m_pass == Pass::Painting && height > 0) {
-        m_painter.setFont(fontOf(type));
+    if (words.isEmpty()) return 0;
+    QTextLayout layout(words, fontOf(type), &m_writer);
+    const double height = wrap(layout, px(width));
+    if (m_pass == Pass::Painting) {
         m_painter.setPen(type.colour);
-        m_painter.drawText(QRectF(px(x), px(top), px(width), px(height + 1)),
-                           Qt::TextWordWrap | Qt::TextWrapAnywhere, words);
+        layout.draw(&m_painter, QPointF(px(x), px(top)));
     }
-    return height;
+    return height / m_scale;
 }
 
 void Sheet::line(double x1, double y1, double x2, double y2, const QColor& colour, double thickness) {
