@@ -68,6 +68,7 @@ Exit refuse(const Problem& problem, Environment& environment);
 std::vector<Command> bookCommands();       ///< new, demo, backup, verify, pack, unpack
 std::vector<Command> intakeCommands();     ///< import
 std::vector<Command> driftCommands();      ///< drift
+std::vector<Command> agreementCommands();  ///< agreement
 std::vector<Command> runLengthCommands();  ///< runlength
 std::vector<Command> careCommands();       ///< queues, care
 std::vector<Command> closeoutCommands();   ///< closeout

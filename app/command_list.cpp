@@ -76,8 +76,8 @@ Exit refuse(const Problem& problem, Environment& environment) {
 
 std::vector<Command> allCommands() {
     std::vector<Command> all;
-    for (auto&& part : {bookCommands(), intakeCommands(), driftCommands(), careCommands(), closeoutCommands(),
-                        runLengthCommands(), scenarioCommands()})
+    for (auto&& part : {bookCommands(), intakeCommands(), driftCommands(), agreementCommands(),
+                        careCommands(), closeoutCommands(), runLengthCommands(), scenarioCommands()})
         all.insert(all.end(), part.begin(), part.end());
     return all;
 }

@@ -1,0 +1,108 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/analytics/agreement_report.hpp"
+
+#include <gtest/gtest.h>
+
+#include "tests/support/memory_logbook.hpp"
+
+namespace arc::drift {
+namespace {
+
+Uuid numbered(int n) {
+    Uuid id{};
+    id.bytes[14] = static_cast<std::uint8_t>(n >> 8);
+    id.bytes[15] = static_cast<std::uint8_t>(n);
+    return id;
+}
+
+constexpr std::int64_t firstDay = 1'900'000'000'000;
+
+/// A splicer and splices 1 … n of one closure, each estimated at 0.03 dB and measured `away` mdB off.
+class Book {
+  public:
+    Book() {
+        Tool tool;
+        tool.id = splicer;
+        tool.label = "S-01";
+        tool.traits = Splicer{};
+        logbook.toolList.push_back(tool);
+    }
+    void splice(int away, std::optional<Loss> back = Loss{0}) {
+        ++count;
+        SpliceArc arc;
+        arc.id = ArcId{numbered(1000 + count)};
+        arc.at = Instant{firstDay + count * 60'000, 0};
+        arc.splicer = splicer;
+        arc.closure = closure;
+        Reading reading;
+        reading.fibreA = std::to_string(count);
+        reading.loss = Loss{30};
+        arc.readings = {reading};
+        logbook.arcList.push_back(arc);
+        MeasuredLoss loss;
+        loss.closure = closure;
+        loss.fibre = reading.fibreA;
+        loss.aToB = Loss{2 * (30 + away)};
+        loss.bToA = back;
+        logbook.measuredList.push_back(loss);
+    }
+    void lensClean() {
+        CareRecord care;
+        care.tool = splicer;
+        care.action = action::lensClean;
+        care.at = Instant{firstDay + count * 60'000 + 1, 0};
+        logbook.careList.push_back(care);
+    }
+    const ToolId splicer{numbered(1)};
+    const ClosureId closure{numbered(2)};
+    int count = 0;
+    test::MemoryLogbook logbook;
+};
+
+TEST(AgreementReport, ABlindEstimatorSignalsAndALensCleanStartsAfresh) {
+    Book book;
+    for (int i = 0; i < 20; ++i) book.splice((i % 3) * 5 - 5);
+    for (int i = 0; i < 10; ++i) book.splice(60 + (i % 3) * 5);
+    auto report = agreementReport(book.logbook, 500);
+    ASSERT_TRUE(report);
+    ASSERT_EQ(report->splicers.size(), 1u);
+    const SplicerAgreement& before = report->splicers[0];
+    EXPECT_EQ(before.label, "S-01");
+    EXPECT_EQ(before.splices.size(), 30u);
+    ASSERT_TRUE(before.chart.signal);
+    EXPECT_GE(*before.chart.began, 19u);
+    EXPECT_LE(*before.chart.began, 21u);
+    book.lensClean();
+    for (int i = 0; i < 10; ++i) book.splice((i % 3) * 5 - 5);
+    report = agreementReport(book.logbook, 500);
+    ASSERT_TRUE(report);
+    EXPECT_EQ(report->splicers[0].chartFrom, 30u);
+    EXPECT_FALSE(report->splicers[0].chart.signal);
+    EXPECT_EQ(report->splicers[0].agreement->n, 40);
+}
+
+TEST(AgreementReport, OneWayAndUnknownFibresAreCountedNotUsed) {
+    Book book;
+    book.splice(0);
+    book.splice(0, std::nullopt);
+    MeasuredLoss stranger;
+    stranger.closure = book.closure;
+    stranger.fibre = "nobody";
+    stranger.aToB = stranger.bToA = Loss{10};
+    book.logbook.measuredList.push_back(stranger);
+    const auto report = agreementReport(book.logbook, 500);
+    ASSERT_TRUE(report);
+    ASSERT_EQ(report->splicers.size(), 1u);
+    EXPECT_EQ(report->splicers[0].splices.size(), 1u);
+    EXPECT_FALSE(report->splicers[0].agreement);
+    EXPECT_EQ(report->oneWay, 1);
+    EXPECT_EQ(report->unmatched, 1);
+}
+
+TEST(AgreementReport, AnEmptyBookIsAnEmptyReport) {
+    test::MemoryLogbook book;
+    EXPECT_TRUE(agreementReport(book, 500)->splicers.empty());
+}
+
+}  // namespace
+}  // namespace arc::drift
