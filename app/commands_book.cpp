@@ -3,6 +3,7 @@
 #include <ostream>
 
 #include "app/command.hpp"
+#include "app/verify_path.hpp"
 #include "storage/backup.hpp"
 #include "storage/demo_book.hpp"
 #include "storage/sqlite_logbook.hpp"
@@ -60,6 +61,23 @@ Exit backUp(const Arguments& arguments, Environment& environment) {
     return Exit::Done;
 }
 
+Exit verify(const Arguments& arguments, Environment& environment) {
+    const std::string& path = arguments.one("PATH");
+    NoProgress unwatched;
+    const auto verdict = verifyPath(path, unwatched);
+    const bool differs = !verdict && verdict.error().code == ProblemCode::Damaged;
+    if (!verdict && !differs) return refuse(verdict.error(), environment);
+    const std::string sentence = verdict ? *verdict : verdict.error().sentence();
+    if (arguments.format == Format::Json) {
+        environment.out << Json{{"path", path}, {"verifies", verdict.has_value()}, {"sentence", sentence}}
+                               .dump(-1, ' ', false, Json::error_handler_t::replace)
+                        << '\n';
+    } else {
+        environment.out << sentence << '\n';
+    }
+    return differs ? Exit::SomethingToReport : Exit::Done;
+}
+
 }  // namespace
 
 std::vector<Command> bookCommands() {
@@ -71,6 +89,10 @@ std::vector<Command> bookCommands() {
          "Consistent copy of a logbook while it is in use",
          {book, {"DEST", "file to write; must not exist", Takes::One, Needed::Yes}},
          backUp},
+        {"verify",
+         "Find any change in a logbook, a closeout folder or a satchel",
+         {{"PATH", "what to verify", Takes::One, Needed::Yes}},
+         verify},
     };
 }
 

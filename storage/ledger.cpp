@@ -138,25 +138,30 @@ Ledger::Writer Ledger::startChain() {
     return writer();
 }
 
-void Ledger::sealBook() {
+Digest sealOf(Connection& connection) {
     Canonical c;
-    {
-        Query q = connection_.query(
-            "SELECT b.id, b.made_ms, d.id, b.place FROM book b LEFT JOIN device d ON d.key = b.writer");
-        q.step();
-        c.bytes(q.bytes(0)).integer(q.integer(1));
-        if (q.isNull(2)) {
+    Query q = connection.query(
+        "SELECT b.id, b.made_ms, d.id, b.place FROM book b LEFT JOIN device d ON d.key = b.writer");
+    if (!q.step()) throw std::runtime_error("the logbook's own row is missing");
+    c.bytes(q.bytes(0)).integer(q.integer(1));
+    for (const int column : {2, 3}) {
+        if (q.isNull(column)) {
             c.nothing();
         } else {
-            c.bytes(q.bytes(2));
-        }
-        if (q.isNull(3)) {
-            c.nothing();
-        } else {
-            c.bytes(q.bytes(3));
+            c.bytes(q.bytes(column));
         }
     }
-    const Digest seal = sha256(c.view());
+    return sha256(c.view());
+}
+
+Digest storedSeal(Connection& connection) {
+    Query q = connection.query("SELECT seal FROM book");
+    if (!q.step()) throw std::runtime_error("the logbook's own row is missing");
+    return digestFrom(q.bytes(0));
+}
+
+void Ledger::sealBook() {
+    const Digest seal = sealOf(connection_);
     connection_.query("UPDATE book SET seal = ?").with(Bytes(seal)).run();
 }
 

@@ -41,6 +41,10 @@ struct JournalRow {
 Digest hashOf(const JournalRow& row);
 Base halfOf(std::span<const std::uint8_t> hash);
 
+/// Seal over the book's own row: as it should be, and as it is stored.
+Digest sealOf(Connection& connection);
+Digest storedSeal(Connection& connection);
+
 class Ledger {
   public:
     Ledger(Connection& connection, Clock& clock, Random& random);

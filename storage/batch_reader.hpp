@@ -1,0 +1,40 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Reads back what was written under each journal row, in journal order: for the verifier and for satchels.
+#pragma once
+#include <cstdint>
+#include <map>
+#include <string>
+
+#include "storage/batch.hpp"
+#include "storage/connection.hpp"
+#include "storage/ledger.hpp"
+
+namespace arc::storage {
+
+class BatchReader {
+  public:
+    /// Sorts the splices by journal row in a temporary table; costs a pass over them. Journal rows below
+    /// `fromRow` are left out.
+    BatchReader(Connection& connection, std::int64_t fromRow);
+
+    /// The next journal row with its rows; false at the end. Throws std::runtime_error when rows hang in the
+    /// air.
+    bool next();
+    [[nodiscard]] const JournalRow& journal() const { return journal_; }
+    [[nodiscard]] Batch& batch() { return batch_; }
+
+  private:
+    void readRecords();
+    void readSplices();
+    void readSetAside();
+
+    Connection& connection_;
+    std::int64_t row_;
+    JournalRow journal_;
+    Batch batch_;
+};
+
+/// Name of a device, for people.
+std::map<Uuid, std::string> deviceNames(Connection& connection);
+
+}  // namespace arc::storage
