@@ -1,7 +1,116 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+// The window program: arguments, the book, and who plays which port.
 #include <QApplication>
+#include <QCommandLineParser>
+#include <QDir>
+#include <QMessageBox>
+#include <QProcess>
+#include <QStandardPaths>
+#include <QTextStream>
+
+#include <filesystem>
+#include <memory>
+
+#include "app/wiring.hpp"
+#include "app/workbench.hpp"
+#include "storage/demo_book.hpp"
+#include "storage/sqlite_logbook.hpp"
+#include "ui/shell/window_app.hpp"
+
+namespace {
+
+using namespace arc;
+
+struct Opened {
+    std::unique_ptr<Logbook> book;
+    std::optional<Problem> readOnlyBecause;
+};
+
+/// The crew's own book, where the desktop keeps a program's data.
+std::filesystem::path usualBook() {
+    const QString folder =
+        QStandardPaths::writableLocation(QStandardPaths::GenericDataLocation) + "/arcwright";
+    QDir().mkpath(folder);
+    return (folder + "/crew.arcbook").toStdString();
+}
+
+/// Writes if it may; a book that another program writes, or on a read-only stick, is still shown.
+Result<Opened> openBook(const std::filesystem::path& path, Clock& clock, Random& random) {
+    std::error_code ignored;
+    if (!std::filesystem::exists(path, ignored)) {
+        auto made = storage::createLogbook(path, clock, random);
+        if (!made) return tl::unexpected(made.error());
+        return Opened{std::move(*made), std::nullopt};
+    }
+    auto writing = storage::openLogbook(path, storage::OpenMode::ReadWrite, clock, random);
+    if (writing) return Opened{std::move(*writing), std::nullopt};
+    auto reading = storage::openLogbook(path, storage::OpenMode::ReadOnly, clock, random);
+    if (!reading) return tl::unexpected(writing.error());
+    return Opened{std::move(*reading), writing.error()};
+}
+
+/// Makes the demo book beside the crew's and shows it in a window of its own.
+Result<void> openDemo(Clock& clock, Random& random) {
+    const std::filesystem::path path = usualBook().replace_filename("harrow-ridge.arcbook");
+    std::error_code ignored;
+    if (!std::filesystem::exists(path, ignored)) {
+        auto made = storage::createLogbook(path, clock, random);
+        if (!made) return tl::unexpected(made.error());
+        const auto filled = storage::fillWithHarrowRidge(**made, clock.now());
+        if (!filled) return tl::unexpected(filled.error());
+    }
+    if (!QProcess::startDetached(QCoreApplication::applicationFilePath(),
+                                 {QString::fromStdString(path.string())}))
+        return fail(ProblemCode::Unavailable, "the demo window did not start", path.string());
+    return {};
+}
+
+void tell(const Problem& problem) {
+    const QString sentence = QString::fromStdString(problem.sentence());
+    QTextStream(stderr) << "arcwright: " << sentence << '\n';
+    if (QGuiApplication::platformName() != QLatin1String("offscreen"))
+        QMessageBox::warning(nullptr, QStringLiteral("Arcwright"), sentence);
+}
+
+}  // namespace
 
 int main(int argc, char** argv) {
     QApplication application(argc, argv);
-    return 0;
+    QCoreApplication::setApplicationName(QStringLiteral("arcwright"));
+    QCoreApplication::setApplicationVersion(QStringLiteral("0.1.0"));
+    QCommandLineParser parser;
+    parser.setApplicationDescription("A fusion-splicing crew's logbook that tells drift from luck.");
+    parser.addHelpOption();
+    parser.addVersionOption();
+    parser.addPositionalArgument("BOOK", "the logbook to open; made when it does not exist", "[BOOK]");
+    const QCommandLineOption tone("tone", "day or night", "tone");
+    const QCommandLineOption scale("scale", "text size, 1 to 2", "factor");
+    const QCommandLineOption pictures("pictures", "write every screen as a picture into FOLDER and end",
+                                      "FOLDER");
+    parser.addOptions({tone, scale, pictures});
+    parser.process(application);
+
+    app::SystemClock clock;
+    app::SystemRandom random;
+    const QStringList books = parser.positionalArguments();
+    const std::filesystem::path path =
+        books.isEmpty() ? usualBook() : std::filesystem::path(books.first().toStdString());
+    Result<Opened> opened = openBook(path, clock, random);
+    if (!opened) {
+        tell(opened.error());
+        return 2;
+    }
+    if (opened->readOnlyBecause) tell(*opened->readOnlyBecause);
+
+    ui::WindowOptions options;
+    options.bookName = path.stem().string();
+    if (parser.isSet(tone)) options.tone = parser.value(tone) == "night" ? ui::Tone::Night : ui::Tone::Day;
+    if (parser.isSet(scale)) options.scale = parser.value(scale).toDouble();
+    if (parser.isSet(pictures)) {
+        options.screenshots = parser.value(pictures).toStdString();
+        options.remember = ui::Remember::No;
+    }
+    options.openDemo = [&](Progress&) { return openDemo(clock, random); };
+    const auto workbench = app::makeWorkbench(path, clock, random);
+    return ui::runWindow(application, *opened->book, *workbench, clock, random, options);
 }
