@@ -1,0 +1,339 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// What the program does beside the plainest way of doing the same, in one run: arc_ratios [READINGS]
+// Trust the ratios, never the times. Needs sqlite3(1) for the import pair.
+#include <algorithm>
+#include <benchmark/benchmark.h>
+#include <cstdio>
+#include <cstdlib>
+#include <filesystem>
+#include <fstream>
+#include <map>
+#include <sqlite3.h>
+#include <string>
+#include <vector>
+
+#include "app/closeout_report.hpp"
+#include "core/analytics/drift.hpp"
+#include "core/analytics/row.hpp"
+#include "core/analytics/watcher.hpp"
+#include "storage/scenario_files.hpp"
+#include "storage/sqlite_logbook.hpp"
+#include "tests/bench/world.hpp"
+
+namespace {
+
+using namespace arc;
+using namespace arc::bench;
+namespace fs = std::filesystem;
+
+/// A bare SQLite connection, for the plain side of a pair.
+class Bare {
+  public:
+    explicit Bare(const fs::path& file) {
+        if (sqlite3_open(file.c_str(), &database_) != SQLITE_OK) fail();
+    }
+    ~Bare() { sqlite3_close(database_); }
+    Bare(const Bare&) = delete;
+    Bare& operator=(const Bare&) = delete;
+    void run(const char* sql) {
+        if (sqlite3_exec(database_, sql, nullptr, nullptr, nullptr) != SQLITE_OK) fail();
+    }
+    sqlite3_stmt* prepare(const char* sql) {
+        sqlite3_stmt* statement = nullptr;
+        if (sqlite3_prepare_v2(database_, sql, -1, &statement, nullptr) != SQLITE_OK) fail();
+        return statement;
+    }
+
+  private:
+    void fail() { stop({ProblemCode::Internal, sqlite3_errmsg(database_), "bench", ""}); }
+    sqlite3* database_ = nullptr;
+};
+
+// --- full recompute ---------------------------------------------------------------------------------------
+
+struct PlainRow {
+    std::int64_t at, counter, channel, loss, left, right, attempt;
+};
+
+void plainSelect(benchmark::State& state, const World& world) {
+    Bare bare(world.big);
+    for (auto _ : state) {
+        std::vector<PlainRow> rows;
+        auto* statement = bare.prepare(
+            "SELECT a.at_ms, a.counter_arcs, r.channel, r.loss_mdb, r.cleave_left_cdeg, r.cleave_right_cdeg, "
+            "r.attempt FROM arc a JOIN reading r ON r.arc = a.key WHERE a.live = 1 AND r.live = 1");
+        while (sqlite3_step(statement) == SQLITE_ROW) {
+            PlainRow row{};
+            std::int64_t* const cells[] = {&row.at,   &row.counter, &row.channel, &row.loss,
+                                           &row.left, &row.right,   &row.attempt};
+            for (int i = 0; i < 7; ++i) *cells[i] = sqlite3_column_int64(statement, i);
+            rows.push_back(row);
+        }
+        sqlite3_finalize(statement);
+        if (rows.size() < world.readings) stop({ProblemCode::Internal, "rows are missing", "bench", ""});
+        benchmark::DoNotOptimize(rows.data());
+    }
+}
+
+void readHistory(benchmark::State& state, World& world) {
+    const auto book = world.open(world.big);
+    const auto splicer = world.crew.at(0).label;
+    ToolId id;
+    for (const auto& tool : must(book->tools()))
+        if (tool.label == splicer) id = tool.id;
+    for (auto _ : state) benchmark::DoNotOptimize(must(book->history(id, std::nullopt)).readings.data());
+}
+
+void recompute(benchmark::State& state, const World& world) {
+    for (auto _ : state)
+        benchmark::DoNotOptimize(
+            drift::analyse(world.crew, drift::Settings{}, drift::Detail::VerdictsOnly).data());
+}
+
+// --- one more arc -----------------------------------------------------------------------------------------
+
+/// Steps a copy of the watcher's last arcs again, with numbers that go on.
+void oneMoreArc(benchmark::State& state, const World& world, std::size_t arcs) {
+    const auto& history = world.crew.at(0);
+    arcs = std::min(arcs, history.arcs.size());
+    drift::Watcher watcher({"bench", 12, 1000, std::nullopt});
+    std::uint64_t number = 0;
+    const auto step = [&](std::size_t i) {
+        const auto& arc = history.arcs[i % history.arcs.size()];
+        watcher.step(drift::rawArc(
+            arc, std::span(history.readings).subspan(arc.firstReading, arc.readingCount), ++number));
+    };
+    for (std::size_t i = 0; i < arcs; ++i) step(i);
+    std::size_t next = arcs;
+    for (auto _ : state) step(next++);
+}
+
+// --- saving -----------------------------------------------------------------------------------------------
+
+void saveArc(benchmark::State& state, World& world, const fs::path& file, int fibres) {
+    const auto book = world.open(file);
+    const auto tools = must(book->tools());
+    const Context context{"crew", "bench", std::nullopt};
+    for (auto _ : state)
+        must(book->append(nextArc(tools.at(0).id, fibres, world.clock, world.random), context));
+}
+
+/// The same bytes a splice has, in one table with two indices, committed in WAL with synchronous=FULL.
+void bareInsert(benchmark::State& state, const World& world) {
+    const auto file = world.file("bare.sqlite");
+    fs::remove(file);
+    Bare bare(file);
+    bare.run(
+        "PRAGMA journal_mode=WAL; PRAGMA synchronous=FULL; CREATE TABLE splice(id BLOB PRIMARY KEY, at_ms "
+        "INTEGER, splicer BLOB, job TEXT, mode TEXT, channels INTEGER, channel INTEGER, fibre_a TEXT, "
+        "fibre_b TEXT, loss_mdb INTEGER, attempt INTEGER) STRICT; CREATE INDEX by_splicer ON "
+        "splice(splicer, at_ms)");
+    auto* insert = bare.prepare(
+        "INSERT INTO splice VALUES (randomblob(16), ?1, x'00112233445566778899aabbccddeeff', "
+        "'J-1', 'G.652-G.652', 1, 1, '7', '7', 30, 1)");
+    std::int64_t at = 1;
+    for (auto _ : state) {
+        bare.run("BEGIN IMMEDIATE");
+        sqlite3_bind_int64(insert, 1, ++at);
+        sqlite3_step(insert);
+        sqlite3_reset(insert);
+        bare.run("COMMIT");
+    }
+    sqlite3_finalize(insert);
+}
+
+// --- import -----------------------------------------------------------------------------------------------
+
+void import(benchmark::State& state, World& world) {
+    const auto book = world.file("imported.arcbook");
+    for (auto _ : state) {
+        world.import(book, world.csv);
+        state.PauseTiming();
+        for (const auto& entry : fs::directory_iterator(world.folder))
+            if (entry.path().filename().string().rfind("imported.arcbook", 0) == 0) fs::remove(entry.path());
+        state.ResumeTiming();
+    }
+}
+
+/// Same file, typed columns, two indices that a book cannot do without: by splicer and time, by job and time.
+void shellImport(benchmark::State& state, const World& world) {
+    const auto file = world.file("shell.sqlite");
+    const auto script = world.file("import.sql");
+    std::ofstream(script)
+        << "PRAGMA journal_mode=WAL;\nPRAGMA synchronous=FULL;\n"
+           "CREATE TABLE splice(time TEXT, splicer TEXT, cleaver TEXT, job TEXT, closure TEXT, mode "
+           "TEXT, channels INTEGER, channel INTEGER, fibre_a TEXT, fibre_b TEXT, loss_db REAL, "
+           "cleave_left_deg REAL, cleave_right_deg REAL, arc_count INTEGER, temperature_c REAL, "
+           "humidity_pct REAL, pressure_hpa REAL, operator TEXT, attempt INTEGER);\n"
+           "CREATE INDEX by_splicer ON splice(splicer, time, arc_count);\n"
+           "CREATE INDEX by_job ON splice(job, time);\n.mode csv\n.import --skip 1 "
+        << world.csv.string() << " splice\n";
+    const std::string command = "sqlite3 " + file.string() + " < " + script.string() + " > /dev/null";
+    for (auto _ : state) {
+        if (std::system(command.c_str()) != 0)
+            stop({ProblemCode::Unavailable, "sqlite3(1) did not run", "", ""});
+        state.PauseTiming();
+        for (const char* const suffix : {"", "-wal", "-shm"}) fs::remove(file.string() + suffix);
+        state.ResumeTiming();
+    }
+}
+
+// --- opening ----------------------------------------------------------------------------------------------
+
+/// As the window does at the start: open, what tools there are, what was done last.
+void openBook(benchmark::State& state, World& world, const fs::path& file) {
+    for (auto _ : state) {
+        const auto book = world.open(file);
+        benchmark::DoNotOptimize(must(book->totals()));
+        for (const auto& tool : must(book->tools()))
+            if (asSplicer(tool)) benchmark::DoNotOptimize(must(book->lastArc(tool.id)));
+        benchmark::DoNotOptimize(must(book->splices({}, PageOrder::NewestFirst, std::nullopt, 50)).data());
+    }
+}
+
+// --- closeout ---------------------------------------------------------------------------------------------
+
+struct CloseoutBook {
+    fs::path book;
+    JobId job;
+    std::uintmax_t bytes = 0;  ///< of the record folder
+};
+
+app::CloseoutRequest requestFor(const World& world, const CloseoutBook& of) {
+    app::CloseoutRequest request;
+    request.job = of.job;
+    request.folder = world.file("closeout");
+    return request;
+}
+
+CloseoutBook makeCloseoutBook(World& world) {
+    CloseoutBook made;
+    made.book = world.file("job.arcbook");
+    const auto csv = world.file("job.splices.csv");
+    const auto log = must(scenario::simulate(steadyScenario(10'000), 2));
+    std::ofstream(csv, std::ios::binary) << storage::splicesCsv(log);
+    world.import(made.book, csv);
+    const auto book = world.open(made.book);
+    made.job = must(book->jobs()).at(0).id;
+    NoProgress unwatched;
+    must(app::writeCloseoutFolder(*book, requestFor(world, made), world.clock, world.random, unwatched));
+    for (const auto& entry : fs::recursive_directory_iterator(world.file("closeout")))
+        if (entry.is_regular_file()) made.bytes += entry.file_size();
+    return made;
+}
+
+void writeCloseout(benchmark::State& state, World& world, const CloseoutBook& of) {
+    const auto book = world.open(of.book);
+    NoProgress unwatched;
+    for (auto _ : state)
+        must(app::writeCloseoutFolder(*book, requestFor(world, of), world.clock, world.random, unwatched));
+}
+
+void csvFromSql(benchmark::State& state, const World& world, const CloseoutBook& of) {
+    Bare bare(of.book);
+    for (auto _ : state) {
+        std::ofstream out(world.file("plain.csv"), std::ios::binary | std::ios::trunc);
+        std::uintmax_t written = 0;
+        while (written < of.bytes) {
+            auto* statement = bare.prepare(
+                "SELECT a.at_ms, a.counter_arcs, a.temp_mk, r.channel, r.fibre_a, r.fibre_b, r.loss_mdb, "
+                "r.cleave_left_cdeg, r.cleave_right_cdeg, r.attempt FROM arc a JOIN reading r ON r.arc = "
+                "a.key "
+                "WHERE a.live = 1 AND r.live = 1 ORDER BY a.at_ms, r.channel");
+            std::string line;
+            while (written < of.bytes && sqlite3_step(statement) == SQLITE_ROW) {
+                line.clear();
+                for (int i = 0; i < 10; ++i) {
+                    const auto* cell = reinterpret_cast<const char*>(sqlite3_column_text(statement, i));
+                    line += cell ? cell : "";
+                    line += i < 9 ? ',' : '\n';
+                }
+                out << line;
+                written += line.size();
+            }
+            sqlite3_finalize(statement);
+        }
+    }
+}
+
+// --- the table --------------------------------------------------------------------------------------------
+
+class Collector : public benchmark::ConsoleReporter {
+  public:
+    void ReportRuns(const std::vector<Run>& runs) override {
+        for (const auto& run : runs)
+            if (run.run_type == Run::RT_Aggregate && run.aggregate_name == "median")
+                seconds[run.run_name.function_name] =
+                    run.GetAdjustedRealTime() / benchmark::GetTimeUnitMultiplier(run.time_unit);
+    }
+    std::map<std::string, double> seconds;
+};
+
+struct Pair {
+    const char* what;
+    const char* ours;
+    const char* plain;
+    double target;
+};
+
+}  // namespace
+
+int main(int argc, char** argv) {
+    const std::uint64_t readings = argc > 1 ? std::strtoull(argv[1], nullptr, 10) : 1'000'000;
+    std::fprintf(stderr, "Making a log of %llu readings …\n", static_cast<unsigned long long>(readings));
+    World world(readings);
+    const auto job = makeCloseoutBook(world);
+
+    const auto add = [](const char* name, int times, int repetitions, auto work) {
+        benchmark::RegisterBenchmark(name, work)
+            ->Iterations(times)
+            ->Repetitions(repetitions)
+            ->ReportAggregatesOnly(true)
+            ->UseRealTime();
+    };
+    using benchmark::State;
+    add("plain select", 1, 5, [&](State& s) { plainSelect(s, world); });
+    add("history", 1, 5, [&](State& s) { readHistory(s, world); });
+    add("recompute", 1, 5, [&](State& s) { recompute(s, world); });
+    add("step in big", 2000, 5, [&](State& s) { oneMoreArc(s, world, 1u << 30); });
+    add("step in small", 2000, 5, [&](State& s) { oneMoreArc(s, world, 84); });
+    add("save arc in big", 100, 5, [&](State& s) { saveArc(s, world, world.big, 12); });
+    add("save arc in small", 100, 5, [&](State& s) { saveArc(s, world, world.small, 12); });
+    add("save splice", 200, 5, [&](State& s) { saveArc(s, world, world.small, 1); });
+    add("bare insert", 200, 5, [&](State& s) { bareInsert(s, world); });
+    add("import", 1, 3, [&](State& s) { import(s, world); });
+    add("sqlite3 .import", 1, 3, [&](State& s) { shellImport(s, world); });
+    add("open big", 5, 5, [&](State& s) { openBook(s, world, world.big); });
+    add("open empty", 5, 5, [&](State& s) { openBook(s, world, world.empty); });
+    add("closeout", 1, 3, [&](State& s) { writeCloseout(s, world, job); });
+    add("csv from sql", 1, 3, [&](State& s) { csvFromSql(s, world, job); });
+
+    int none = 1;
+    char* name[] = {argv[0], nullptr};
+    benchmark::Initialize(&none, name);
+    Collector collector;
+    benchmark::RunSpecifiedBenchmarks(&collector);
+
+    const Pair pairs[] = {
+        {"full recompute / plain SELECT of the same rows", "recompute", "plain select", 4.0},
+        {"reading a history / plain SELECT of the same rows", "history", "plain select", 0},
+        {"charts, one more arc: this log / 1,000 readings", "step in big", "step in small", 1.2},
+        {"saving one arc of 12: this log / 1,000 readings", "save arc in big", "save arc in small", 1.2},
+        {"saving one splice / bare committed INSERT", "save splice", "bare insert", 1.3},
+        {"import / sqlite3 .import into an indexed table", "import", "sqlite3 .import", 1.0},
+        {"opening: this log / an empty logbook", "open big", "open empty", 1.5},
+        {"closeout of 10,000 splices / as many bytes of CSV", "closeout", "csv from sql", 3.0},
+    };
+    std::printf("| what | ours | beside | ratio | at most |\n|---|---|---|---|---|\n");
+    for (const auto& pair : pairs) {
+        const double ours = collector.seconds[pair.ours], plain = collector.seconds[pair.plain];
+        std::printf("| %s | %.3g ms | %.3g ms | %.2f | ", pair.what, 1000 * ours, 1000 * plain,
+                    plain > 0 ? ours / plain : 0);
+        if (pair.target > 0) {
+            std::printf("%.1f |\n", pair.target);
+        } else {
+            std::printf("- |\n");
+        }
+    }
+    return 0;
+}
