@@ -2,7 +2,8 @@
 // Cause said against cause true, over the scenarios beside this file: arc_confusion [SEEDS] [FILE...]
 // A signal is matched with the fault that is active on its splicer when it is raised; the first one of each
 // fault counts. Printed: the matrix, missed faults, signals while nothing was wrong per 1,000 arcs, the
-// delay, the error of the begin and whether its interval holds the truth.
+// delay, the error of the begin and whether its interval holds the truth; and of every care action what was
+// said of it against what it did to the losses of that splicer.
 #include <algorithm>
 #include <cmath>
 #include <cstdio>
@@ -26,6 +27,7 @@ namespace fs = std::filesystem;
 
 struct Tally {
     std::map<std::string, std::map<std::string, int>> said;  ///< true cause → cause said
+    std::map<std::string, std::map<std::string, int>> care;  ///< what care did → verdict said
     std::vector<double> delays, beginErrors;
     int covered = 0, matched = 0;
     int falseSignals = 0;
@@ -34,6 +36,8 @@ struct Tally {
     void add(const Tally& other) {
         for (const auto& [truth, row] : other.said)
             for (const auto& [cause, n] : row) said[truth][cause] += n;
+        for (const auto& [truth, row] : other.care)
+            for (const auto& [verdict, n] : row) care[truth][verdict] += n;
         delays.insert(delays.end(), other.delays.begin(), other.delays.end());
         beginErrors.insert(beginErrors.end(), other.beginErrors.begin(), other.beginErrors.end());
         covered += other.covered;
@@ -86,6 +90,34 @@ void match(const drift::Signal& signal, std::vector<Stretch>& stretches, Tally& 
     if (signal.beganLow <= best->begin && best->begin <= signal.beganHigh) ++tally.covered;
 }
 
+/// "cured" when a fault of this splicer ended with that care, "worse" when one began with it.
+std::string whatItDid(const CareRecord& record, const scenario::SimulatedLog& log,
+                      const std::string& splicer) {
+    for (const auto& done : log.care) {
+        if (done.at != record.at || done.setting.action != record.action) continue;
+        if (done.setting.effect == scenario::Effect::Worse) return "made worse";
+    }
+    for (const auto& fault : log.truth) {
+        if (fault.endedBy != record.action) continue;
+        for (const auto& t : fault.touched) {
+            if (t.splicer != splicer || !t.end || *t.end > record.at) continue;
+            // Nothing but a night or a weekend between the last bad arc and the care.
+            if (record.at.ms - t.end->ms < 4 * msPerDay) return "cured";
+        }
+    }
+    return "no matter";
+}
+
+void judgeCare(const SplicerHistory& history, const drift::SplicerReport& report,
+               const scenario::SimulatedLog& log, Tally& tally) {
+    for (const auto& stratum : report.strata)
+        for (const auto& effect : stratum.effects)
+            for (const auto& record : history.events)
+                if (record.id == effect.care && effect.verdict != drift::CareVerdict::TooEarly)
+                    ++tally.care[whatItDid(record, log, history.label)]
+                                [std::string(drift::word(effect.verdict))];
+}
+
 Tally run(const scenario::Scenario& settings, std::uint64_t seed) {
     Tally tally;
     const auto log = scenario::simulate(settings, seed);
@@ -104,6 +136,7 @@ Tally run(const scenario::Scenario& settings, std::uint64_t seed) {
                   [](const auto& a, const auto& b) { return a.raisedAtArc < b.raisedAtArc; });
         for (const auto& signal : signals)
             if (signal.chart != drift::ChartKind::LoneSplice) match(signal, stretches, tally);
+        judgeCare(crew[i], reports[i], *log, tally);
         std::uint64_t quiet = crew[i].arcs.size();
         for (const auto& stretch : stretches) {
             quiet -= std::min(quiet, stretch.end - stretch.begin + 1 + aftermath);
@@ -132,6 +165,11 @@ void print(const std::string& name, const Tally& tally) {
     for (const auto& [truth, row] : tally.said) {
         std::printf("    %-12s said:", truth.c_str());
         for (const auto& [cause, n] : row) std::printf(" %s %d", cause.c_str(), n);
+        std::printf("\n");
+    }
+    for (const auto& [truth, row] : tally.care) {
+        std::printf("    care: %-10s said:", truth.c_str());
+        for (const auto& [verdict, n] : row) std::printf(" %s %d", verdict.c_str(), n);
         std::printf("\n");
     }
 }
