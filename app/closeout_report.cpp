@@ -3,6 +3,8 @@
 
 #include <algorithm>
 
+#include "core/closeout/owed.hpp"
+#include "storage/care_cards.hpp"
 #include "storage/closeout_folder.hpp"
 #include "storage/device_key.hpp"
 #include "storage/export_list.hpp"
@@ -59,6 +61,11 @@ Result<closeout::Record> closeoutRecord(Logbook& book, JobId job, closeout::Reco
     settings.issuedBy = issuedBy;
     settings.madeAt = clock.now();
     settings.madeAt.ms -= settings.madeAt.ms % 1000;
+    auto shelf = storage::cardsInForce(book);
+    if (!shelf) return tl::unexpected(shelf.error());
+    const auto care = closeout::careSettings(book);
+    if (!care) return tl::unexpected(care.error());
+    settings.owed = closeout::owedBy(book, std::move(shelf->deck), *care);
     return closeout::build(book, job, settings, progress);
 }
 

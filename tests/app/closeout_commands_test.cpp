@@ -1,0 +1,217 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// arcw closeout on a real logbook file, from the first look to the superseding record.
+#include <gtest/gtest.h>
+#include <nlohmann/json.hpp>
+#include <sstream>
+
+#include "app/closeout_report.hpp"
+#include "app/command_list.hpp"
+#include "storage/sqlite_logbook.hpp"
+#include "tests/support/closeout_folder.hpp"
+#include "tests/support/fakes.hpp"
+
+namespace arc::app {
+namespace {
+
+namespace fs = std::filesystem;
+using nlohmann::json;
+using test::shell;
+
+struct Answer {
+    int code;
+    std::string out, err;
+};
+
+class CloseoutCommand : public ::testing::Test {
+  protected:
+    void SetUp() override {
+        ::setenv("ARCWRIGHT_HOME", (temporary / "home").c_str(), 1);
+        auto made = storage::createLogbook(path(), clock, random);
+        ASSERT_TRUE(made) << made.error().sentence();
+        const test::MemoryLogbook small = test::smallJob();
+        std::vector<Entry> entries;
+        for (const Tool& tool : small.toolList) entries.emplace_back(tool);
+        for (const Job& job : small.jobList) entries.emplace_back(job);
+        for (const Cable& cable : small.cableList) entries.emplace_back(cable);
+        for (const Closure& closure : small.closureList) entries.emplace_back(closure);
+        for (const SpliceArc& arc : small.arcList) entries.emplace_back(arc);
+        append(**made, entries);
+    }
+    void TearDown() override { ::unsetenv("ARCWRIGHT_HOME"); }
+
+    [[nodiscard]] std::string path() const { return (temporary / "crew.arcbook").string(); }
+    [[nodiscard]] std::string folder(const char* name) const { return (temporary / name).string(); }
+
+    static void append(Logbook& book, const std::vector<Entry>& entries) {
+        const auto receipt = book.append(entries, {"Ada", "test", {}});
+        ASSERT_TRUE(receipt) << receipt.error().sentence();
+    }
+    Answer run(std::vector<std::string> arguments) {
+        std::ostringstream out, err;
+        Environment environment{out, err, clock, random};
+        arguments.insert(arguments.begin(), {"closeout", path(), "--job", "HR-B"});
+        const int code = runArcw(arguments, environment);
+        return {code, out.str(), err.str()};
+    }
+    std::string pdfText(const std::string& record) {
+        const auto text = shell("pdftotext -layout '" + record + "/record.pdf' -");
+        EXPECT_EQ(text.code, 0) << text.text;
+        return text.text;
+    }
+    void decideAll() {
+        ASSERT_EQ(run({"--dispose", "*", "--by", "Quality office", "--reason", "agreed on site"}).code, 0);
+    }
+
+    test::TempFolder temporary;
+    test::FakeClock clock;
+    test::FakeRandom random;
+};
+
+TEST_F(CloseoutCommand, ListsTheExceptionsWithTheirKeys) {
+    const Answer text = run({});
+    EXPECT_EQ(text.code, 1);
+    EXPECT_NE(text.out.find("missing/HR-17/1"), std::string::npos) << text.out;
+    const Answer answer = run({"--format", "json"});
+    EXPECT_EQ(answer.code, 1);
+    const json seen = json::parse(answer.out);
+    EXPECT_EQ(seen["verdict"], "open");
+    EXPECT_EQ(seen["open_exceptions"], 2);
+    EXPECT_EQ(seen["exceptions"][0]["key"], "over_limit/HR-17/3/00000006");
+    EXPECT_EQ(answer.err, "");
+}
+
+TEST_F(CloseoutCommand, WritesADraftThatVerifiesAndMayBeWrittenAgain) {
+    for (int i = 0; i < 2; ++i) {
+        const Answer written = run({"--out", folder("draft"), "--format", "json"});
+        ASSERT_EQ(written.code, 0) << written.err;
+        EXPECT_EQ(json::parse(written.out)["files"].size(), 4u);
+        NoProgress progress;
+        const auto verified = storage::verifyCloseout(folder("draft"), progress);
+        ASSERT_TRUE(verified) << verified.error().sentence();
+        EXPECT_EQ(verified->manifest.state, "draft");
+        EXPECT_EQ(verified->manifest.files.size(), 4u);
+        EXPECT_EQ(verified->manifestSha256, json::parse(written.out)["manifest_sha256"]);
+    }
+    auto book = storage::openLogbook(path(), storage::OpenMode::ReadOnly, clock, random);
+    EXPECT_EQ((*book)->journalHead(),
+              json::parse(test::contents(fs::path(folder("draft")) / "record.json"))["journal_head"]
+                  .get<std::string>());
+}
+
+TEST_F(CloseoutCommand, ThePagesCarryTheRowsAsText) {
+    ASSERT_EQ(run({"--out", folder("draft")}).code, 0);
+    const std::string text = pdfText(folder("draft"));
+    for (const char* words :
+         {"Closeout record", "HR-B", "Draft, not issued", "Open", "Sample: single fibre", "Page 1 of", "blue",
+          "orange", "green", "over limit", "kept, fibre is short", "0.16", "Link budget", "1310",
+          "Signatures", "Follow local codes and licensed practice",
+          "1 of 4 planned splices is missing: fibre 4", "S-01", "DRAFT"})
+        EXPECT_NE(text.find(words), std::string::npos) << words << "\n" << text;
+    const auto fonts = shell("pdffonts '" + folder("draft") + "/record.pdf' | tail -n +3");
+    EXPECT_EQ(fonts.code, 0);
+    EXPECT_FALSE(fonts.text.empty());
+    std::istringstream lines(fonts.text);
+    for (std::string line; std::getline(lines, line);) {
+        // Columns of the tool: embedded, subset, has a map to text.
+        EXPECT_TRUE(std::string_view(line).substr(59).starts_with("yes")) << line;
+        EXPECT_NE(line.find("yes", 66), std::string::npos) << line;
+    }
+    EXPECT_EQ(shell("pdfimages -list '" + folder("draft") + "/record.pdf' | tail -n +3").text, "");
+}
+
+TEST_F(CloseoutCommand, PaperIsAsAsked) {
+    ASSERT_EQ(run({"--out", folder("a4")}).code, 0);
+    ASSERT_EQ(run({"--out", folder("letter"), "--paper", "letter"}).code, 0);
+    // ISO 216: 210 x 297 mm; US Letter: 8.5 x 11 inches; points of 1/72 inch.
+    EXPECT_NE(shell("pdfinfo '" + folder("a4") + "/record.pdf'").text.find("595 x 842 pts"),
+              std::string::npos);
+    EXPECT_NE(shell("pdfinfo '" + folder("letter") + "/record.pdf'").text.find("612 x 792 pts"),
+              std::string::npos);
+    EXPECT_EQ(run({"--out", folder("no"), "--paper", "a3"}).code, 2);
+    EXPECT_FALSE(fs::exists(folder("no")));
+}
+
+TEST_F(CloseoutCommand, AFinalRecordNeedsEveryDispositionWithNameAndReason) {
+    const Answer early = run({"--out", folder("final"), "--final", "--by", "Quality office"});
+    EXPECT_EQ(early.code, 1);
+    EXPECT_NE(early.err.find("over_limit/HR-17/3/00000006, missing/HR-17/1"), std::string::npos) << early.err;
+    EXPECT_FALSE(fs::exists(folder("final")));
+    EXPECT_EQ(run({"--dispose", "missing/HR-17/1", "--by", "QA"}).code, 2);
+    EXPECT_EQ(run({"--dispose", "missing/HR-17/1", "--reason", "why"}).code, 2);
+    EXPECT_EQ(run({"--dispose", "missing/nowhere", "--by", "QA", "--reason", "why"}).code, 2);
+    EXPECT_EQ(run({"--dispose", "missing/*", "--by", "QA", "--reason", "dark fibre"}).code, 0);
+    EXPECT_EQ(run({"--out", folder("final"), "--final", "--by", "Quality office"}).code, 1);
+    decideAll();
+    EXPECT_EQ(run({}).code, 0);
+    EXPECT_EQ(run({"--out", folder("final"), "--final"}).code, 2);
+    EXPECT_EQ(run({"--final", "--by", "Quality office"}).code, 2);
+}
+
+TEST_F(CloseoutCommand, FinalRecordsAreNumberedSupersededAndNeverChanged) {
+    decideAll();
+    const Answer first =
+        run({"--out", folder("one"), "--final", "--by", "Quality office", "--format", "json"});
+    ASSERT_EQ(first.code, 0) << first.err;
+    EXPECT_EQ(json::parse(first.out)["number"], 1);
+    EXPECT_EQ(json::parse(first.out)["verdict"], "accepted_with_exceptions");
+    const std::string manifest = test::contents(fs::path(folder("one")) / "manifest.json");
+    const std::string text = pdfText(folder("one"));
+    EXPECT_NE(text.find("Record no. 1, issued by Quality office"), std::string::npos) << text;
+    EXPECT_NE(text.find("agreed on site"), std::string::npos);
+    EXPECT_EQ(text.find("DRAFT"), std::string::npos);
+
+    EXPECT_EQ(run({"--out", folder("one"), "--final", "--by", "Quality office"}).code, 1);
+    EXPECT_EQ(test::contents(fs::path(folder("one")) / "manifest.json"), manifest);
+    const Answer second =
+        run({"--out", folder("two"), "--final", "--by", "Quality office", "--format", "json"});
+    ASSERT_EQ(second.code, 0) << second.err;
+    EXPECT_EQ(json::parse(second.out)["number"], 2);
+    EXPECT_NE(pdfText(folder("two")).find("supersedes no. 1"), std::string::npos);
+
+    auto book = storage::openLogbook(path(), storage::OpenMode::ReadOnly, clock, random);
+    const auto issued = (*book)->issuedRecords(test::idOf<JobId>(1));
+    ASSERT_EQ(issued->size(), 2u);
+    EXPECT_EQ(issued->at(0).manifestSha256, storage::sha256Hex(manifest));
+    EXPECT_EQ(issued->at(1).supersedes, 1);
+    const std::string check = "python3 -m jsonschema -i '" + folder("two") +
+                              "/record.json' '" ARC_SOURCE_DIR
+                              "/resources/closeout/closeout-record-1.schema.json'";
+    EXPECT_EQ(shell(check).code, 0) << shell(check).text;
+}
+
+TEST_F(CloseoutCommand, OwedCalibrationsComeFromTheCareRecords) {
+    {
+        auto book = storage::openLogbook(path(), storage::OpenMode::ReadWrite, clock, random);
+        CareRecord care;
+        care.id = test::idOf<CareId>(40);
+        care.tool = test::idOf<ToolId>(1);
+        care.action = action::electrodeReplace;
+        care.at = test::at("2031-03-03T08:05:00+01:00");
+        append(**book, {care});
+    }
+    const json seen = json::parse(run({"--format", "json"}).out);
+    // Fibre 3 was made after the electrodes were replaced at 08:05, without a calibration since.
+    bool isThere = false;
+    for (const json& exception : seen["exceptions"])
+        if (exception["kind"] == "calibration_owed") {
+            isThere = true;
+            EXPECT_EQ(exception["key"], "calibration_owed/S-01/2031-03-03T08:05:00+01:00/1");
+        }
+    EXPECT_TRUE(isThere) << seen.dump(1);
+}
+
+TEST_F(CloseoutCommand, WrongUseEndsInOneSentence) {
+    std::ostringstream out, err;
+    Environment environment{out, err, clock, random};
+    EXPECT_EQ(runArcw({"closeout", path(), "--job", "nowhere"}, environment), 2);
+    EXPECT_NE(err.str().find("no job nowhere in this logbook. It holds HR-B."), std::string::npos)
+        << err.str();
+    EXPECT_EQ(runArcw({"closeout", folder("missing.arcbook"), "--job", "HR-B"}, environment), 2);
+    fs::create_directory(temporary / "photos");
+    std::ofstream(temporary / "photos/a.jpg") << "x";
+    EXPECT_EQ(run({"--out", folder("photos")}).code, 2);
+    EXPECT_EQ(test::contents(temporary / "photos/a.jpg"), "x");
+}
+
+}  // namespace
+}  // namespace arc::app
