@@ -13,6 +13,10 @@ using namespace closeout;
 
 const Type body{8.5, Weight::Normal, QColor(0x17, 0x19, 0x1C), Face::Text};
 
+QString counted(double quantity, const char* what) {
+    return QString("%1 %2%3").arg(quantity, 0, 'f', 0).arg(what).arg(quantity == 1 ? "" : "s");
+}
+
 /// "electrode_replace" → "Electrode replace": keys of care actions come as data, so their words do too.
 QString actionWords(std::string_view action) {
     QString text = words(action);
@@ -276,12 +280,12 @@ void budgetPart(Sheet& sheet, const Record& record) {
         sheet.y += 2;
         const std::vector<BudgetLine>& lines = record.budgets.front().allowed;
         if (lines.size() == 3)
-            sheet.y += sheet.paragraph(sheet.left(), sheet.y, sheet.width(),
-                                       QString("%1 km of fibre, %2 splices, %3 connectors.")
-                                           .arg(lines[0].quantity, 0, 'f', 2)
-                                           .arg(lines[1].quantity, 0, 'f', 0)
-                                           .arg(lines[2].quantity, 0, 'f', 0),
-                                       body);
+            sheet.y += sheet.paragraph(
+                sheet.left(), sheet.y, sheet.width(),
+                QString("%1 km of fibre, %2, %3.")
+                    .arg(lines[0].quantity, 0, 'f', 2)
+                    .arg(counted(lines[1].quantity, "splice"), counted(lines[2].quantity, "connector")),
+                body);
     }
     sheet.y += sheet.paragraph(sheet.left(), sheet.y, sheet.width(), words(record.budgetNote), body) + 2;
 }
@@ -311,7 +315,7 @@ bool closureTables(Sheet& sheet, const Record& record, Progress& progress) {
                      {"Tries", 10, Across::Right},
                      {"Splicer", 16},
                      {"When", 30},
-                     {"", sheet.width() - 147}},
+                     {"", sheet.width() - 147, Across::Left, Fit::Wrap}},
                     7.8);
         int unit = section.splices.empty() || !section.splices.front().a.place
                        ? 0
