@@ -124,7 +124,7 @@ void Rail::setSaved(const QString& text) {
 
 void Rail::setCrew(const QString& crew) {
     const QFontMetrics metrics(currentTheme().font(Text::Small));
-    const QString said = crew.isEmpty() ? tr("Who are you?") : crew;
+    const QString said = crew.isEmpty() ? tr("Sign on") : crew;
     m_crew->setText(metrics.elidedText(said, Qt::ElideRight, width() - currentTheme().px(12)));
     m_crew->setToolTip(said);
     m_crew->setAccessibleName(crew.isEmpty() ? tr("Say who is at the keyboard")

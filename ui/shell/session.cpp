@@ -3,8 +3,6 @@
 
 #include <QUndoCommand>
 
-#include <algorithm>
-#include <charconv>
 #include <ranges>
 
 namespace arc::ui {
@@ -18,14 +16,6 @@ std::vector<Entry> oppositesOf(const std::vector<Entry>& entries) {
     std::vector<Entry> back;
     for (const auto& entry : entries | std::views::reverse) back.push_back(opposite(entry, std::nullopt));
     return back;
-}
-
-std::optional<double> number(const std::optional<std::string>& text) {
-    if (!text) return std::nullopt;
-    double value = 0;
-    const auto [end, error] = std::from_chars(text->data(), text->data() + text->size(), value);
-    if (error != std::errc() || end != text->data() + text->size()) return std::nullopt;
-    return value;
 }
 
 }  // namespace
@@ -51,44 +41,14 @@ class SavedCommand final : public QUndoCommand {
     bool m_pushed = false;
 };
 
-const drift::SplicerReport* DriftView::reportOf(ToolId splicer) const {
-    const auto it = std::ranges::find(reports, splicer, &drift::SplicerReport::splicer);
-    return it == reports.end() ? nullptr : &*it;
-}
-
-const SplicerHistory* DriftView::historyOf(ToolId splicer) const {
-    const auto it = std::ranges::find(histories, splicer, &SplicerHistory::splicer);
-    return it == histories.end() ? nullptr : &*it;
-}
-
-Result<DriftView> readDrift(Logbook& reader, Progress& progress) {
-    DriftView view;
-    auto tools = reader.tools();
-    if (!tools) return tl::unexpected(tools.error());
-    view.tools = std::move(*tools);
-    auto baselines = reader.baselineChoices();
-    if (!baselines) return tl::unexpected(baselines.error());
-    auto answers = reader.signalAnswers();
-    if (!answers) return tl::unexpected(answers.error());
-    view.settings.baselines = std::move(*baselines);
-    view.settings.answers = std::move(*answers);
-    const auto budget = reader.setting("drift.budget_arcs");
-    if (!budget) return tl::unexpected(budget.error());
-    if (const auto asked = number(*budget)) view.settings.budgetArcs = std::clamp(*asked, 100.0, 1e6);
-    for (const auto& tool : view.tools) {
-        if (!asSplicer(tool)) continue;
-        if (progress.stopRequested())
-            return fail(ProblemCode::Cancelled, "the look at the charts was stopped");
-        auto history = reader.history(tool.id, std::nullopt);
-        if (!history) return tl::unexpected(history.error());
-        view.histories.push_back(std::move(*history));
-    }
-    view.reports = drift::analyse(view.histories, view.settings, drift::Detail::WithTraces);
-    return view;
-}
-
-Session::Session(Logbook& book, Workbench& workbench, Clock& clock, Random& random, QObject* parent)
-    : QObject(parent), m_book(book), m_workbench(workbench), m_clock(clock), m_random(random) {
+Session::Session(Logbook& book, Workbench& workbench, Clock& clock, Random& random, QObject* parent,
+                 DriftReader lookAtDrift)
+    : QObject(parent),
+      m_book(book),
+      m_workbench(workbench),
+      m_clock(clock),
+      m_random(random),
+      m_lookAtDrift(std::move(lookAtDrift)) {
     if (const auto count = m_book.changeCount()) m_seenChange = *count;
     connect(&m_poll, &QTimer::timeout, this, &Session::lookForChanges);
     m_poll.start(pollMs);
@@ -152,7 +112,7 @@ void Session::startDrift() {
         [this](Progress& progress) -> Result<DriftView> {
             auto own = reader();
             if (!own) return tl::unexpected(own.error());
-            return readDrift(**own, progress);
+            return m_lookAtDrift(**own, progress);
         },
         [this](Result<DriftView> view) {
             m_driftRunning = false;

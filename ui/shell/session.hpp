@@ -17,23 +17,10 @@
 #include "core/workbench.hpp"
 #include "ui/shell/actions.hpp"
 #include "ui/shell/background.hpp"
+#include "ui/shell/drift_view.hpp"
 #include "ui/shell/screen.hpp"
 
 namespace arc::ui {
-
-/// One finished look at the whole crew; shared, never changed.
-struct DriftView {
-    std::vector<SplicerHistory> histories;
-    std::vector<drift::SplicerReport> reports;  ///< same order
-    drift::Settings settings;
-    std::vector<Tool> tools;
-
-    [[nodiscard]] const drift::SplicerReport* reportOf(ToolId splicer) const;
-    [[nodiscard]] const SplicerHistory* historyOf(ToolId splicer) const;
-};
-
-/// Reads everything the charts need; any thread, with its own reader.
-Result<DriftView> readDrift(Logbook& reader, Progress& progress);
 
 /// Whether the person may take it back with Undo.
 enum class Undo { Offered, No };
@@ -41,7 +28,9 @@ enum class Undo { Offered, No };
 class Session : public QObject {
     Q_OBJECT
   public:
-    Session(Logbook& book, Workbench& workbench, Clock& clock, Random& random, QObject* parent = nullptr);
+    /// `lookAtDrift` runs on a worker thread; tests give their own.
+    Session(Logbook& book, Workbench& workbench, Clock& clock, Random& random, QObject* parent = nullptr,
+            DriftReader lookAtDrift = readDrift);
     ~Session() override;
 
     Logbook& book() { return m_book; }
@@ -110,6 +99,7 @@ class Session : public QObject {
     Workbench& m_workbench;
     Clock& m_clock;
     Random& m_random;
+    DriftReader m_lookAtDrift;
     std::mutex m_readerMutex;
     Actions m_actions;
     QUndoStack m_undo;

@@ -3,7 +3,6 @@
 
 #include <QApplication>
 #include <QFile>
-#include <QFontDatabase>
 #include <QPalette>
 #include <QRegularExpression>
 #include <QStyleFactory>
@@ -11,6 +10,8 @@
 
 #include <algorithm>
 #include <cmath>
+
+#include "ui/theme/typeface.hpp"
 
 // Resources of a static library are dropped by the linker unless somebody asks for them, and the macro must
 // stand outside every namespace.
@@ -22,16 +23,6 @@ namespace arc::ui {
 namespace {
 
 constexpr const char* themeProperty = "arc.theme";
-
-QString family() {
-    static const QString chosen = [] {
-        const QStringList known = QFontDatabase::families();
-        for (const auto* name : {"B612", "DejaVu Sans"})
-            if (known.contains(QLatin1String(name))) return QString::fromLatin1(name);
-        return QApplication::font().family();
-    }();
-    return chosen;
-}
 
 QPalette qtPalette(const Theme& theme) {
     QPalette p;
@@ -110,7 +101,7 @@ QColor Theme::colour(Role role, double alpha) const {
 }
 
 QFont Theme::font(Text size, Weight weight) const {
-    QFont f(QStringList{family(), QStringLiteral("DejaVu Sans"), QStringLiteral("sans-serif")});
+    QFont f(QStringList{typeface(), QStringLiteral("DejaVu Sans"), QStringLiteral("sans-serif")});
     f.setPixelSize(px(static_cast<double>(size)));
     f.setBold(weight == Weight::Bold);
     return f;

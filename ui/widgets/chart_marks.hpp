@@ -1,0 +1,47 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// What is drawn through all charts of a column at once: when a change began with its span, when it was
+// signalled, care actions with their names at the foot, and the cursor. Lies above them, lets the mouse
+// through.
+#pragma once
+#include <QWidget>
+
+#include <optional>
+#include <vector>
+
+#include "ui/widgets/arc_window.hpp"
+
+namespace arc::ui {
+
+struct SinceMark {
+    double began = 0, low = 0, high = 0;
+    double raised = 0;
+};
+
+struct CareMark {
+    double arc = 0;
+    QString name;
+};
+
+class ChartMarks : public QWidget {
+    Q_OBJECT
+  public:
+    /// `foot` pixels at the bottom are kept for the names.
+    ChartMarks(ArcWindow& window, QWidget* parent);
+    void setSince(std::optional<SinceMark> since);
+    void setCare(std::vector<CareMark> care);
+    /// Lines of names the foot needs, in pixels.
+    [[nodiscard]] static int footHeight();
+    /// Where charts begin inside the column, in pixels from its left edge (the card's frame).
+    void setInset(int inset);
+
+  protected:
+    void paintEvent(QPaintEvent* event) override;
+
+  private:
+    ArcWindow& m_window;
+    std::optional<SinceMark> m_since;
+    std::vector<CareMark> m_care;
+    int m_inset = 0;
+};
+
+}  // namespace arc::ui
