@@ -1,8 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// What the program does beside the plainest way of doing the same, in one run: arc_ratios [READINGS]
-// Trust the ratios, never the times. Needs sqlite3(1) for the import pair.
+// What the program does beside the plainest way of doing the same, in one run: arc_ratios [READINGS...]
+// (1,000,000 when none is given). With several sizes also how each action grows with the log. Trust the
+// ratios, never the times. Needs sqlite3(1) for the import pair.
 #include <algorithm>
 #include <benchmark/benchmark.h>
+#include <cmath>
 #include <cstdio>
 #include <cstdlib>
 #include <filesystem>
@@ -260,33 +262,28 @@ void csvFromSql(benchmark::State& state, const World& world, const CloseoutBook&
 
 class Collector : public benchmark::ConsoleReporter {
   public:
+    explicit Collector(std::uint64_t readings) : readings_(readings) {}
     void ReportRuns(const std::vector<Run>& runs) override {
         for (const auto& run : runs)
             if (run.run_type == Run::RT_Aggregate && run.aggregate_name == "median")
-                seconds[run.run_name.function_name] =
+                seconds[run.run_name.function_name][readings_] =
                     run.GetAdjustedRealTime() / benchmark::GetTimeUnitMultiplier(run.time_unit);
     }
-    std::map<std::string, double> seconds;
+    std::map<std::string, std::map<std::uint64_t, double>> seconds;  ///< by name and size of the log
+
+  private:
+    std::uint64_t readings_;
 };
 
-struct Pair {
-    const char* what;
-    const char* ours;
-    const char* plain;
-    double target;
-};
+using Times = std::map<std::string, std::map<std::uint64_t, double>>;
 
-}  // namespace
-
-int main(int argc, char** argv) {
-    const std::uint64_t readings = argc > 1 ? std::strtoull(argv[1], nullptr, 10) : 1'000'000;
+void measure(std::uint64_t readings, Times& times) {
     std::fprintf(stderr, "Making a log of %llu readings …\n", static_cast<unsigned long long>(readings));
     World world(readings);
     const auto job = makeCloseoutBook(world);
-
-    const auto add = [](const char* name, int times, int repetitions, auto work) {
+    const auto add = [](const char* name, int rounds, int repetitions, auto work) {
         benchmark::RegisterBenchmark(name, work)
-            ->Iterations(times)
+            ->Iterations(rounds)
             ->Repetitions(repetitions)
             ->ReportAggregatesOnly(true)
             ->UseRealTime();
@@ -307,13 +304,20 @@ int main(int argc, char** argv) {
     add("open empty", 5, 5, [&](State& s) { openBook(s, world, world.empty); });
     add("closeout", 1, 3, [&](State& s) { writeCloseout(s, world, job); });
     add("csv from sql", 1, 3, [&](State& s) { csvFromSql(s, world, job); });
-
-    int none = 1;
-    char* name[] = {argv[0], nullptr};
-    benchmark::Initialize(&none, name);
-    Collector collector;
+    Collector collector(readings);
     benchmark::RunSpecifiedBenchmarks(&collector);
+    benchmark::ClearRegisteredBenchmarks();
+    for (const auto& [name, bySize] : collector.seconds) times[name].insert(bySize.begin(), bySize.end());
+}
 
+struct Pair {
+    const char* what;
+    const char* ours;
+    const char* plain;
+    double target;
+};
+
+void printRatios(std::uint64_t readings, Times& times) {
     const Pair pairs[] = {
         {"full recompute / plain SELECT of the same rows", "recompute", "plain select", 4.0},
         {"reading a history / plain SELECT of the same rows", "history", "plain select", 0},
@@ -324,9 +328,10 @@ int main(int argc, char** argv) {
         {"opening: this log / an empty logbook", "open big", "open empty", 1.5},
         {"closeout of 10,000 splices / as many bytes of CSV", "closeout", "csv from sql", 3.0},
     };
-    std::printf("| what | ours | beside | ratio | at most |\n|---|---|---|---|---|\n");
+    std::printf("%llu readings\n| what | ours | beside | ratio | at most |\n|---|---|---|---|---|\n",
+                static_cast<unsigned long long>(readings));
     for (const auto& pair : pairs) {
-        const double ours = collector.seconds[pair.ours], plain = collector.seconds[pair.plain];
+        const double ours = times[pair.ours][readings], plain = times[pair.plain][readings];
         std::printf("| %s | %.3g ms | %.3g ms | %.2f | ", pair.what, 1000 * ours, 1000 * plain,
                     plain > 0 ? ours / plain : 0);
         if (pair.target > 0) {
@@ -335,5 +340,50 @@ int main(int argc, char** argv) {
             std::printf("- |\n");
         }
     }
+}
+
+/// Slope of log time over log size, least squares: 0 = does not grow, 1 = in step with the log.
+double exponent(const std::map<std::uint64_t, double>& bySize) {
+    double n = 0, sx = 0, sy = 0, sxx = 0, sxy = 0;
+    for (const auto& [size, seconds] : bySize) {
+        const double x = std::log(static_cast<double>(size)), y = std::log(seconds);
+        n += 1;
+        sx += x;
+        sy += y;
+        sxx += x * x;
+        sxy += x * y;
+    }
+    return (n * sxy - sx * sy) / (n * sxx - sx * sx);
+}
+
+void printGrowth(Times& times) {
+    const char* const main[] = {"recompute",       "history", "step in big",
+                                "save arc in big", "import",  "open big"};
+    std::printf("\n| growth | exponent | times |\n|---|---|---|\n");
+    for (const auto* name : main) {
+        std::printf("| %s | %.2f |", name, exponent(times[name]));
+        for (const auto& [size, seconds] : times[name])
+            std::printf(" %llu: %.3g ms", static_cast<unsigned long long>(size), 1000 * seconds);
+        std::printf(" |\n");
+    }
+}
+
+}  // namespace
+
+int main(int argc, char** argv) {
+    std::vector<std::uint64_t> sizes;
+    for (int i = 1; i < argc; ++i) sizes.push_back(std::strtoull(argv[i], nullptr, 10));
+    if (sizes.empty()) sizes.push_back(1'000'000);
+    if (std::any_of(sizes.begin(), sizes.end(), [](auto size) { return size < 1'000; })) {
+        std::fprintf(stderr, "arc_ratios [READINGS...], each of 1000 or more\n");
+        return 2;
+    }
+    int none = 1;
+    char* name[] = {argv[0], nullptr};
+    benchmark::Initialize(&none, name);
+    Times times;
+    for (const auto size : sizes) measure(size, times);
+    for (const auto size : sizes) printRatios(size, times);
+    if (sizes.size() > 1) printGrowth(times);
     return 0;
 }
