@@ -35,43 +35,6 @@ class Writer {
         }
     }
 
-    /// Where electrodes and blades stood when the log begins: care done before it.
-    void careBeforeTheLog() {
-        for (const auto& m : scenario_.splicers) {
-            if (m.lastElectrodes.empty()) continue;
-            CareRecord record;
-            record.id = CareId{named("care/before/" + m.label)};
-            record.tool = tool(m.label);
-            if (const auto at = parseInstant(m.lastElectrodes)) record.at = moved(*at);
-            record.action = std::string(action::electrodeReplace);
-            record.detail = "from the paper log";
-            record.counter = ArcCount{m.counterStart - std::min(m.counterStart, m.electrodeArcs)};
-            CareRecord calibration = record;
-            calibration.id = CareId{named("care/before/" + m.label + "/calibration")};
-            calibration.at.ms += msPerHour;
-            calibration.action = std::string(action::arcCalibration);
-            calibration.calibration =
-                CalibrationResult{Adequacy::Adequate, Adequacy::Adequate, "G.652.D", m.traits.grooves, 1};
-            CareRecord stable = record;
-            stable.id = CareId{named("care/before/" + m.label + "/stabilise")};
-            stable.at.ms += msPerHour / 2;
-            stable.action = std::string(action::stabilise);
-            entries.emplace_back(std::move(record));
-            entries.emplace_back(std::move(stable));
-            entries.emplace_back(std::move(calibration));
-        }
-        for (const auto& c : scenario_.cleavers) {
-            CareRecord record;
-            record.id = CareId{named("care/before/" + c.label)};
-            record.tool = tool(c.label);
-            record.at = moved(Instant{scenario_.start.ms - 3 * msPerDay, scenario_.start.offsetMinutes});
-            record.action = std::string(action::bladeRotate);
-            record.detail = "blade place noted when the logbook was begun";
-            record.blade = c.blade;
-            entries.emplace_back(std::move(record));
-        }
-    }
-
     void pairings(const SimulatedLog& log) {
         std::map<std::string, std::string> with;
         for (const auto& arc : log.arcs) {
@@ -176,7 +139,6 @@ std::vector<Entry> entriesOf(const Scenario& scenario, const SimulatedLog& log, 
     Writer writer(scenario, shiftMs);
     writer.tools();
     writer.jobs();
-    writer.careBeforeTheLog();
     writer.pairings(log);
     writer.arcs(log);
     writer.care(log);

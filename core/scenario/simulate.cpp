@@ -100,6 +100,7 @@ class Simulation {
             machines_.push_back(std::move(state));
         }
         for (const auto& fault : s.faults) faults_.push_back({fault});
+        noteCareBefore();
         careDone_.assign(s.care.size(), false);
         habits_.resize(s.routine.size());
         for (auto& state : machines_) advance(state);
@@ -394,6 +395,35 @@ class Simulation {
     }
 
     // --- care --------------------------------------------------------------------------------------------
+
+    /// Where electrodes and blades stood when the log begins: care done before it.
+    void noteCareBefore() {
+        for (const auto& m : s_.splicers) {
+            const auto at = parseInstant(m.lastElectrodes);
+            if (!at) continue;
+            CareSetting care;
+            care.tool = m.label;
+            care.action = std::string(action::electrodeReplace);
+            care.detail = "from the paper log";
+            const std::uint32_t counter = m.counterStart - std::min(m.counterStart, m.electrodeArcs);
+            log_.care.push_back({*at, care, counter});
+            care.action = std::string(action::stabilise);
+            log_.care.push_back({later(*at, 15), care, counter});
+            care.action = std::string(action::arcCalibration);
+            care.calibration =
+                CalibrationResult{Adequacy::Adequate, Adequacy::Adequate, "G.652.D", m.traits.grooves, 1};
+            log_.care.push_back({later(*at, 30), care, counter});
+        }
+        for (const auto& c : s_.cleavers) {
+            CareSetting care;
+            care.tool = c.label;
+            care.action = std::string(action::bladeRotate);
+            care.blade = c.blade;
+            care.detail = "blade at height " + std::to_string(c.blade.height) + ", position " +
+                          std::to_string(c.blade.position) + " when the log begins";
+            log_.care.push_back({later(s_.start, -60), care, 0});
+        }
+    }
 
     void careBefore(Instant at) {
         for (std::size_t i = 0; i < s_.care.size(); ++i)
