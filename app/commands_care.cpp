@@ -103,7 +103,8 @@ void viewText(std::ostream& out, const CareView& view, std::span<const care::Ord
     out << "\nTo order\n";
     if (orders.empty()) out << "  nothing\n";
     for (const care::OrderLine& line : orders) {
-        out << "  " << line.pieces << " x " << line.what << ", " << line.forWhat << ": " << line.why;
+        out << "  " << line.pieces << (line.unit.empty() ? " x " : " " + line.unit + " of ") << line.what
+            << ", " << line.forWhat << ": " << line.why;
         if (line.neededBy) out << "; needed by " << care::shortDay(*line.neededBy);
         out << '\n';
     }

@@ -137,8 +137,8 @@ DueRule readRule(const Node& node) {
 }
 
 Material readMaterial(const Node& node) {
-    node.onlyHas({"name", "uses"});
-    return {node.text("name"), node.whole("uses")};
+    node.onlyHas({"name", "uses", "unit"});
+    return {node.text("name"), node.whole("uses"), node.text("unit", "")};
 }
 
 FieldKind fieldKind(const Node& node) {

@@ -67,6 +67,7 @@ struct DueRule {
 struct Material {
     std::string name;  ///< "lint-free swabs"
     int uses = 0;      ///< pieces used by one run, for the order list; 0: not counted
+    std::string unit;  ///< of `uses`, "ml"; empty: pieces
     bool operator==(const Material&) const = default;
 };
 

@@ -13,7 +13,20 @@ namespace arc::care {
 namespace parts {
 
 std::optional<double> usesPerDay(const Situation& situation, ToolId tool, Per per) {
-    const auto uses = kit::usesOf(situation, tool);
+    // A splicer's rate is that of the arcs in the book: a counter read after months away is no day's work.
+    std::vector<kit::UsePoint> uses;
+    const auto history = std::ranges::find(situation.histories, tool, &SplicerHistory::splicer);
+    if (history == situation.histories.end()) {
+        uses = kit::usesOf(situation, tool);
+    } else {
+        kit::UsePoint point;
+        for (const HistoryArc& arc : history->arcs) {
+            point.at = arc.at;
+            ++point.total;
+            point.fibres += arc.channels;
+            uses.push_back(point);
+        }
+    }
     if (uses.empty()) return std::nullopt;
     const std::int64_t from = uses.back().at.ms - 28 * msPerDay;
     std::set<std::int64_t> days;
@@ -169,7 +182,7 @@ std::optional<Instant> inDays(const Situation& situation, double days) {
 /// Swabs and the like, from how often each card was done in the last four weeks.
 void addConsumables(const Situation& situation, std::vector<OrderLine>& lines) {
     const std::int64_t from = situation.now.ms - 28 * msPerDay;
-    std::map<std::string, std::pair<int, int>> used;  // material → pieces, runs
+    std::map<std::pair<std::string, std::string>, std::pair<int, int>> used;  // name, unit → pieces, runs
     for (const CareRecord& record : situation.records) {
         const Card* card = situation.deck.find(record.action);
         if (!card || !card->isWhole(record.action) || record.at.ms <= from) continue;
@@ -179,13 +192,15 @@ void addConsumables(const Situation& situation, std::vector<OrderLine>& lines) {
             rounds = std::max(1, std::atoi(written->second.c_str()));
         for (const Material& material : card->materials)
             if (material.uses > 0) {
-                used[material.name].first += material.uses * rounds;
-                ++used[material.name].second;
+                auto& [pieces, runs] = used[{material.name, material.unit}];
+                pieces += material.uses * rounds;
+                ++runs;
             }
     }
-    for (const auto& [name, count] : used) {
+    for (const auto& [material, count] : used) {
         OrderLine line;
-        line.what = name;
+        line.what = material.first;
+        line.unit = material.second;
         line.pieces = count.first;
         line.forWhat = "the crew";
         line.why = "as many as the last 28 days took, in " +
@@ -195,35 +210,44 @@ void addConsumables(const Situation& situation, std::vector<OrderLine>& lines) {
     }
 }
 
+std::optional<OrderLine> electrodesFor(const Situation& situation, const kit::ToolLife& life,
+                                       std::span<const drift::SplicerReport> reports) {
+    const auto left = asSplicer(life.tool) ? parts::electrodesLeft(life, reports) : std::nullopt;
+    if (!left) return std::nullopt;
+    const auto perDay = parts::usesPerDay(situation, life.tool.id, Per::Use);
+    const bool soon = perDay && left->arcs <= *perDay * situation.settings.orderWithinDays;
+    if (left->arcs > 0 && !soon) return std::nullopt;
+    OrderLine line;
+    line.what = "electrodes";
+    line.unit = "pair";
+    line.forWhat = life.tool.label;
+    line.why = parts::leftWords(*left);
+    line.neededBy = inDays(situation, perDay && *perDay > 0 ? left->arcs / *perDay : 0);
+    return line;
+}
+
+std::optional<OrderLine> bladeFor(const Situation& situation, const kit::ToolLife& life) {
+    if (!life.blade || life.blade->standing == kit::BladeStanding::InUse) return std::nullopt;
+    const auto perDay = parts::usesPerDay(situation, life.tool.id, Per::Fibre);
+    const double left = parts::bladeLeft(life);
+    const bool soon = perDay && left <= *perDay * situation.settings.orderWithinDays;
+    if (life.blade->standing != kit::BladeStanding::Exhausted && !soon) return std::nullopt;
+    OrderLine line;
+    line.what = "cleaver blade";
+    line.forWhat = life.tool.label;
+    line.why = "about " + grouped(static_cast<std::uint64_t>(left)) + " fibres left on this blade";
+    line.neededBy = inDays(situation, perDay && *perDay > 0 ? left / *perDay : 0);
+    return line;
+}
+
 }  // namespace
 
 std::vector<OrderLine> toOrder(const Situation& situation, std::span<const drift::SplicerReport> reports) {
     std::vector<OrderLine> lines;
-    const double horizon = situation.settings.orderWithinDays;
     for (const kit::ToolLife& life : kit::livesOf(situation)) {
         if (life.tool.service == Service::OutOfService) continue;
-        if (const auto left = asSplicer(life.tool) ? parts::electrodesLeft(life, reports) : std::nullopt) {
-            const auto perDay = parts::usesPerDay(situation, life.tool.id, Per::Use);
-            if (left->arcs <= 0 || (perDay && left->arcs <= *perDay * horizon)) {
-                OrderLine line{"electrodes (pair)", 1, life.tool.label, parts::leftWords(*left),
-                               std::nullopt};
-                line.neededBy = inDays(situation, perDay && *perDay > 0 ? left->arcs / *perDay : 0);
-                lines.push_back(std::move(line));
-            }
-        }
-        if (life.blade && life.blade->standing != kit::BladeStanding::InUse) {
-            const auto perDay = parts::usesPerDay(situation, life.tool.id, Per::Fibre);
-            const double left = parts::bladeLeft(life);
-            if (life.blade->standing == kit::BladeStanding::Exhausted ||
-                (perDay && left <= *perDay * horizon)) {
-                OrderLine line{
-                    "cleaver blade", 1, life.tool.label,
-                    "about " + grouped(static_cast<std::uint64_t>(left)) + " fibres left on this blade",
-                    std::nullopt};
-                line.neededBy = inDays(situation, perDay && *perDay > 0 ? left / *perDay : 0);
-                lines.push_back(std::move(line));
-            }
-        }
+        if (auto line = electrodesFor(situation, life, reports)) lines.push_back(std::move(*line));
+        if (auto line = bladeFor(situation, life)) lines.push_back(std::move(*line));
     }
     addConsumables(situation, lines);
     return lines;

@@ -38,10 +38,11 @@ const HistoryArc* arcAround(const SplicerHistory* history, Instant at) {
 
 std::vector<CalibrationFault> faultsIn(const CareRecord& record, const Splicer& splicer,
                                        const SplicerHistory* history) {
-    if (!record.calibration) return {};
+    const auto result = resultOf(record);
+    if (!result) return {};
     const HistoryArc* arc = arcAround(history, record.at);
     const bool named = arc && arc->mode < history->modes.size();
-    return faultsOf(*record.calibration, splicer, named ? history->modes[arc->mode] : std::string(),
+    return faultsOf(*result, splicer, named ? history->modes[arc->mode] : std::string(),
                     arc ? arc->channels : 0);
 }
 

@@ -44,8 +44,9 @@ std::vector<DueItem> holdsOf(std::span<const DueItem> items, const Situation& si
 
 /// What the supervisor should order, from use and forecasts.
 struct OrderLine {
-    std::string what;     ///< "electrodes", "cleaver blade", "lint-free swabs"
-    int pieces = 1;       ///< pairs for electrodes
+    std::string what;  ///< "electrodes", "cleaver blade", "lint-free swabs"
+    int pieces = 1;
+    std::string unit;     ///< "pair", "ml"; empty: pieces
     std::string forWhat;  ///< "S-01"
     std::string why;      ///< "about 1,000 arcs left (700-1,300) at 80 arcs a day"
     std::optional<Instant> neededBy;

@@ -39,6 +39,22 @@ bool modeTakes(std::string_view mode, std::string_view wanted) {
     return false;
 }
 
+bool saysBad(const std::string& said) {
+    for (const char* bad : {"not adequate", "not-adequate", "not_adequate", "inadequate", "failed"})
+        if (said.find(bad) != std::string::npos) return true;
+    return false;
+}
+
+/// The whole number right before a word: 12 of "g.652.d, 12 fibres".
+std::optional<int> numberBefore(const std::string& said, const char* word) {
+    const auto at = said.find(word);
+    if (at == std::string::npos) return std::nullopt;
+    auto from = at;
+    while (from > 0 && std::isdigit(static_cast<unsigned char>(said[from - 1])) != 0) --from;
+    if (from == at || at - from > 3) return std::nullopt;
+    return std::stoi(said.substr(from, at - from));
+}
+
 Result<double> number(std::string_view key, std::string_view value, double least, double most) {
     double read = 0;
     const char* end = value.data() + value.size();
@@ -104,15 +120,24 @@ Effect effectOf(const CareRecord& record) {
         outcome != record.fields.end() && outcome->second == "not_reached")
         return Effect::NotReached;
     if (record.action != action::arcCalibration) return Effect::Reached;
-    if (record.calibration)
-        return record.calibration->power == Adequacy::Adequate &&
-                       record.calibration->position == Adequacy::Adequate
-                   ? Effect::Reached
-                   : Effect::NotReached;
+    const auto result = resultOf(record);
+    if (!result) return saysBad(lower(record.detail)) ? Effect::NotReached : Effect::Unproved;
+    return result->power == Adequacy::Adequate && result->position == Adequacy::Adequate ? Effect::Reached
+                                                                                         : Effect::NotReached;
+}
+
+std::optional<CalibrationResult> resultOf(const CareRecord& record) {
+    if (record.calibration || record.action != action::arcCalibration) return record.calibration;
     const std::string said = lower(record.detail);
-    for (const char* bad : {"not adequate", "not-adequate", "not_adequate", "inadequate", "failed"})
-        if (said.find(bad) != std::string::npos) return Effect::NotReached;
-    return Effect::Unproved;
+    if (saysBad(said) || said.find("power") == std::string::npos ||
+        said.find("position") == std::string::npos || said.find("adequate") == std::string::npos)
+        return std::nullopt;
+    CalibrationResult result{Adequacy::Adequate, Adequacy::Adequate, {}, 0, 1};
+    result.fibreType = family(record.detail);
+    result.fibreCount = numberBefore(said, " fibre").value_or(0);
+    result.runs = numberBefore(said, " run").value_or(1);
+    if (result.fibreType.empty() || result.fibreCount == 0) return std::nullopt;
+    return result;
 }
 
 bool covers(const CareRecord& record, std::string_view wanted) {

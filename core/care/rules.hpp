@@ -35,6 +35,9 @@ std::span<const std::string_view> settingKeys();
 /// Did the action reach what it was for? Unproved: an imported calibration without its two results.
 enum class Effect { Reached, Unproved, NotReached };
 Effect effectOf(const CareRecord& record);
+/// The results of a calibration: as written down, else as its words say them ("power and position adequate
+/// after 2 runs, G.652.D, 12 fibres"); none when the words leave one of them open.
+std::optional<CalibrationResult> resultOf(const CareRecord& record);
 /// Whether the record is one of this action or covered it on the way.
 bool covers(const CareRecord& record, std::string_view action);
 

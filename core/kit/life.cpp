@@ -150,20 +150,20 @@ CalibrationLife calibrationOf(const Situation& situation, const Tool& tool,
     for (const CareRecord& record : records) {
         if (record.action != action::arcCalibration) continue;
         life.lastFaults.clear();
-        if (record.calibration) {
+        const auto result = care::resultOf(record);
+        if (result) {
             const HistoryArc* arc = nullptr;
             if (history != situation.histories.end() && !history->arcs.empty()) {
                 const auto next = std::ranges::lower_bound(history->arcs, record.at, {}, &HistoryArc::at);
                 arc = next != history->arcs.end() ? &*next : &history->arcs.back();
             }
-            life.lastFaults =
-                care::faultsOf(*record.calibration, splicer,
-                               arc && arc->mode < history->modes.size() ? history->modes[arc->mode] : "",
-                               arc ? arc->channels : 0);
+            life.lastFaults = care::faultsOf(
+                *result, splicer, arc && arc->mode < history->modes.size() ? history->modes[arc->mode] : "",
+                arc ? arc->channels : 0);
         }
         if (care::effectOf(record) == care::Effect::NotReached || !life.lastFaults.empty()) continue;
         life.at = record.at;
-        life.state = record.calibration ? care::CalibrationState::Valid : care::CalibrationState::Unproved;
+        life.state = result ? care::CalibrationState::Valid : care::CalibrationState::Unproved;
     }
     life.owed = owedNow(situation, tool);
     if (life.owed) life.state = care::CalibrationState::Owed;
@@ -261,7 +261,12 @@ ToolLife lifeIn(const Situation& situation, const Tool& tool) {
     const auto uses = usesOf(situation, tool.id);
     if (!uses.empty()) {
         life.uses = uses.back().total;
-        life.lastUse = uses.back().at;
+        const auto history = std::ranges::find(situation.histories, tool.id, &SplicerHistory::splicer);
+        const bool arcs = history != situation.histories.end() && !history->arcs.empty();
+        if (arcs)
+            life.lastUse = history->arcs.back().at;
+        else if (!asSplicer(tool))
+            life.lastUse = uses.back().at;
     }
     life.counter = counterOf(situation, tool);
     for (const CareRecord& record : records) life.lastCare[record.action] = record;

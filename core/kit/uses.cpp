@@ -30,33 +30,77 @@ std::uint32_t arcsFrom(const Seen& before, const Seen& now) {
     return both && now.counter > before.counter ? now.counter - before.counter : 1;
 }
 
-std::vector<UsePoint> splicerUses(const SplicerHistory& history,
-                                  std::span<const CounterCorrection> corrections) {
-    std::vector<CounterCorrection> mine;
-    for (const CounterCorrection& correction : corrections)
-        if (correction.tool == history.splicer) mine.push_back(correction);
-    std::ranges::stable_sort(mine, {}, &CounterCorrection::at);
-    std::vector<UsePoint> uses;
-    uses.reserve(history.arcs.size());
-    Seen last;
-    std::size_t next = 0;
-    UsePoint point;
-    for (const HistoryArc& arc : history.arcs) {
+/// Reads the counter along arcs, corrections and care records in one order of time.
+class CounterReader {
+  public:
+    CounterReader(const SplicerHistory& history, std::span<const CounterCorrection> corrections,
+                  std::span<const CareRecord> records) {
+        for (const CounterCorrection& correction : corrections)
+            if (correction.tool == history.splicer) corrections_.push_back(correction);
+        std::ranges::stable_sort(corrections_, {}, &CounterCorrection::at);
+        for (const CareRecord& record : records)
+            if (record.tool == history.splicer && record.counter)
+                sightings_.emplace_back(record.at, record.counter->value);
+        std::ranges::stable_sort(sightings_, {}, [](const auto& s) { return s.first; });
+        uses_.reserve(history.arcs.size() + sightings_.size());
+    }
+
+    std::vector<UsePoint> along(std::span<const HistoryArc> arcs) {
+        std::size_t next = 0;
+        for (const HistoryArc& arc : arcs) {
+            for (; next < sightings_.size() && sightings_[next].first < arc.at; ++next)
+                sight(sightings_[next].first, sightings_[next].second);
+            take(arc);
+        }
+        for (; next < sightings_.size(); ++next) sight(sightings_[next].first, sightings_[next].second);
+        return std::move(uses_);
+    }
+
+  private:
+    /// What the counter shows at an instant once corrections are taken in; a difference across a correction
+    /// means nothing.
+    Seen seenAt(Instant at, Seen shows) {
+        for (; nextCorrection_ < corrections_.size() && corrections_[nextCorrection_].at <= at;
+             ++nextCorrection_) {
+            last_ = {};
+            if (corrections_[nextCorrection_].at == at)
+                shows = {Seen::What::Counter, corrections_[nextCorrection_].shows.value};
+        }
+        return shows;
+    }
+
+    void take(const HistoryArc& arc) {
         Seen shows;
         if (arc.counter) shows = {Seen::What::Counter, arc.counter->value};
-        for (; next < mine.size() && mine[next].at <= arc.at; ++next) {
-            last = {};  // differences across a correction mean nothing
-            if (mine[next].at == arc.at) shows = {Seen::What::Counter, mine[next].shows.value};
-        }
-        const std::uint32_t step = arcsFrom(last, shows);
-        point.at = arc.at;
-        point.total += step;
-        point.fibres += step - 1 + std::max<std::uint32_t>(1, arc.channels);
-        uses.push_back(point);
-        if (shows.what == Seen::What::Counter) last = shows;
+        shows = seenAt(arc.at, shows);
+        const std::uint32_t step = arcsFrom(last_, shows);
+        push(arc.at, step, step - 1 + std::max<std::uint32_t>(1, arc.channels));
+        if (shows.what == Seen::What::Counter) last_ = shows;
     }
-    return uses;
-}
+
+    /// Somebody read the counter without firing an arc, at a care.
+    void sight(Instant at, std::uint32_t counter) {
+        const Seen shows = seenAt(at, {Seen::What::Counter, counter});
+        const bool ahead = last_.what == Seen::What::Counter && shows.counter > last_.counter;
+        const std::uint32_t step = ahead ? shows.counter - last_.counter : 0;
+        push(at, step, step);
+        last_ = shows;
+    }
+
+    void push(Instant at, std::uint32_t uses, std::uint32_t fibres) {
+        now_.at = at;
+        now_.total += uses;
+        now_.fibres += fibres;
+        uses_.push_back(now_);
+    }
+
+    std::vector<CounterCorrection> corrections_;
+    std::vector<std::pair<Instant, std::uint32_t>> sightings_;
+    std::size_t nextCorrection_ = 0;
+    Seen last_;
+    UsePoint now_;
+    std::vector<UsePoint> uses_;
+};
 
 std::vector<UsePoint> cumulated(std::vector<UsePoint> single) {
     std::ranges::stable_sort(single, {}, &UsePoint::at);
@@ -112,7 +156,7 @@ std::vector<UsePoint> usesOf(const care::Situation& situation, ToolId id) {
     }
     const auto history = std::ranges::find(situation.histories, id, &SplicerHistory::splicer);
     if (history == situation.histories.end()) return {};
-    return splicerUses(*history, situation.corrections);
+    return CounterReader(*history, situation.corrections, situation.records).along(history->arcs);
 }
 
 std::uint32_t usesBetween(std::span<const UsePoint> uses, std::int64_t afterMs, std::int64_t untilMs,

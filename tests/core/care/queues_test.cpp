@@ -157,6 +157,22 @@ TEST(Electrodes, AreDueByCountOrForecastWhicheverIsEarlier) {
     EXPECT_EQ(itemOf(dueItems(young, {}), mass(), "electrode_replace")->queue, Queue::ShiftEnd);
 }
 
+TEST(Electrodes, CountArcsFromTheCounterWrittenDownWhenTheyWereFitted) {
+    Situation situation = situationAt(100);
+    CareRecord paper = careOf(mass(), "electrode_replace", -200);
+    paper.counter = ArcCount{10'000};
+    situation.records = {paper, careOf(mass(), "stabilise", -199), calibrationOf(mass(), -198)};
+    addArc(situation.histories[0], 98, 12).counter = ArcCount{14'810};
+    addArc(situation.histories[0], 99, 12).counter = ArcCount{14'830};
+    situation.settings.orderWithinDays = 365;
+    const auto life = *kit::lifeOf(situation, mass().id);
+    const auto bar = std::ranges::find(life.bars, "electrodes", &kit::LifeBar::counter);
+    EXPECT_EQ(bar->used, 4830U);
+    const auto items = dueItems(situation, {});
+    ASSERT_NE(itemOf(items, mass(), "electrode_replace"), nullptr);
+    EXPECT_EQ(itemOf(items, mass(), "electrode_replace")->queue, Queue::BenchDay);
+}
+
 // common practice: after each strip for web-type ribbon and ribbonised loose tubes.
 TEST(Stripper, IsCleanedAfterEachStripOfWhatShedsAndByCountOtherwise) {
     Situation situation = situationAt(2);
@@ -298,7 +314,7 @@ TEST(Gather, LeavesOutWhatCameLater) {
 
 TEST(Orders, CountConsumablesFromTheCareThatWasDone) {
     Situation situation = situationAt(30);
-    situation.deck.cards[0].materials = {{"lint-free swabs", 2}};
+    situation.deck.cards[0].materials = {{"lint-free swabs", 2, ""}};
     situation.records = {careOf(mass(), "groove_clean", 10), careOf(mass(), "groove_clean", 20),
                          careOf(mass(), "groove_clean", 1)};
     situation.records[0].fields["rounds"] = "3";

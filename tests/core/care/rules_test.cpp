@@ -142,6 +142,25 @@ TEST(Calibration, ImportedWithoutResultsIsTakenAsDoneUnlessItsWordsSayOtherwise)
     EXPECT_FALSE(owedWith(single(), {careOf(single(), "lens_clean", 2), plain}, history).front().to);
 }
 
+TEST(Calibration, ReadsItsResultsFromTheWordsOfAnImportedEvent) {
+    CareRecord record = careOf(mass(), "arc_calibration", 3);
+    record.detail = "power and position adequate after 2 runs, G.652.D, 12 fibres; losses still high";
+    const auto result = resultOf(record);
+    ASSERT_TRUE(result);
+    EXPECT_EQ(*result, (CalibrationResult{Adequacy::Adequate, Adequacy::Adequate, "G.652", 12, 2}));
+    EXPECT_EQ(effectOf(record), Effect::Reached);
+    SplicerHistory history = historyOf(mass());
+    addArcs(history, 0, 10, 50, 12);
+    EXPECT_TRUE(owedWith(mass(), {careOf(mass(), "lens_clean", 2), record}, history).front().to);
+    record.detail = "power and position adequate, G.652.D, 8 fibres";
+    EXPECT_FALSE(owedWith(mass(), {careOf(mass(), "lens_clean", 2), record}, history).front().to);
+    for (const char* open : {"", "done", "power adequate", "power and position adequate"}) {
+        record.detail = open;
+        EXPECT_FALSE(resultOf(record)) << open;
+        EXPECT_EQ(effectOf(record), Effect::Unproved) << open;
+    }
+}
+
 TEST(Calibration, IsOwedAfterATemperatureJumpOnly) {
     const auto with = [&](double celsiusAfter, ArcControl control) {
         Tool tool = toolNamed("S-01", Splicer{SplicerKind::MassFusion, 12, control});
