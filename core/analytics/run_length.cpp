@@ -9,6 +9,7 @@
 
 #include "core/analytics/integral_equation.hpp"
 #include "core/analytics/limit_search.hpp"
+#include "core/analytics/two_sided_cusum.hpp"
 #include "core/stats/normal.hpp"
 
 namespace arc::drift {
@@ -225,6 +226,20 @@ Result<double> climbingRunLength(
                 "ask for the run length without drift");
 }
 
+/// As in averageRunLength, averaged over where the sums stand; each enters linearly.
+Result<double> twoSidedSteadyState(const CusumChart& chart, double shift, Nodes nodes) {
+    const auto before = detail::longRunOfTwoSums(chart.k, chart.h, withEffort(1, nodes));
+    if (!before) return tl::unexpected(before.error());
+    const QuadratureChain up = chainOf(chart, shift, nodes), down = chainOf(chart, -shift, nodes);
+    const Eigen::VectorXd upFrom = up.stepsToLeave(), downFrom = down.stepsToLeave();
+    double upMean = 0, downShare = 0;
+    for (std::size_t i = 0; i < before->at.size(); ++i) {
+        upMean += before->mass[i] * up.stepsToLeaveFrom(before->at[i], upFrom);
+        downShare += before->mass[i] * down.stepsToLeaveFrom(before->at[i], downFrom) / downFrom[0];
+    }
+    return reportedArl((upMean + upFrom[0] * (downShare - 1)) / (1 + upFrom[0] / downFrom[0]));
+}
+
 }  // namespace
 
 Result<double> averageRunLength(const EwmaChart& chart, double shift, Nodes nodes) {
@@ -259,9 +274,7 @@ Result<double> steadyStateRunLength(const EwmaChart& chart, double shift, Nodes 
 
 Result<double> steadyStateRunLength(const CusumChart& chart, double shift, Nodes nodes) {
     if (auto ok = check(chart, "shift", shift); !ok) return tl::unexpected(ok.error());
-    if (chart.sides == Sides::Both)
-        return fail(ProblemCode::BadInput, "the steady state is offered for a one-sided CUSUM only", "",
-                    "ask for one side");
+    if (chart.sides == Sides::Both) return twoSidedSteadyState(chart, shift, nodes);
     const Eigen::VectorXd before = chainOf(chart, 0, nodes).longRun();
     return reportedArl(before.dot(chainOf(chart, shift, nodes).stepsToLeave()));
 }

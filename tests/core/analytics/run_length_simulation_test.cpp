@@ -59,6 +59,28 @@ TEST(RunLengthSimulation, CusumWithHeadStartBothSides) {
     });
 }
 
+TEST(RunLengthSimulation, CusumBothSidesLongAfterTheStart) {
+    Readings readings(9);
+    const CusumChart chart{.k = 0.25, .h = 3};
+    expectMean(*steadyStateRunLength(chart, 0.75), [&] {
+        double up = 0, down = 0;
+        // In control until 40 readings went by without a signal.
+        for (int quiet = 0; quiet < 40;) {
+            const double x = readings.normal();
+            up = std::max(0.0, up + x - chart.k);
+            down = std::max(0.0, down - x - chart.k);
+            ++quiet;
+            if (up > chart.h || down > chart.h) up = down = 0, quiet = 0;
+        }
+        for (int n = 1;; ++n) {
+            const double x = 0.75 + readings.normal();
+            up = std::max(0.0, up + x - chart.k);
+            down = std::max(0.0, down - x - chart.k);
+            if (up > chart.h || down > chart.h) return n;
+        }
+    });
+}
+
 TEST(RunLengthSimulation, EwmaWithExactVarianceLimits) {
     Readings readings(2);
     EwmaChart chart{.lambda = 0.1, .limit = 2};
