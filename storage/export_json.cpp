@@ -140,6 +140,11 @@ const char* kind(const Tool& tool) {
     return "splicer";
 }
 
+Json since(const std::optional<ArcsSince>& count) {
+    if (!count) return nullptr;
+    return {{"arcs", count->arcs}, {"at_least", count->certainty == kit::Certainty::AtLeast}};
+}
+
 Json equipment(const Equipment& item) {
     Json json{{"label", item.tool.label},
               {"nickname", item.tool.nickname},
@@ -147,9 +152,9 @@ Json equipment(const Equipment& item) {
               {"attempts_here", item.splicesHere},
               {"first_use", maybe(item.firstUse)},
               {"last_use", maybe(item.lastUse)},
-              {"arcs_since_electrodes", maybe(item.arcsSinceElectrodes)},
-              {"arcs_since_groove_clean", maybe(item.arcsSinceGrooveClean)},
-              {"arcs_since_calibration", maybe(item.arcsSinceCalibration)},
+              {"arcs_since_electrodes", since(item.sinceElectrodes)},
+              {"arcs_since_groove_clean", since(item.sinceGrooveClean)},
+              {"arcs_since_calibration", since(item.sinceCalibration)},
               {"care_before", careLines(item.before)},
               {"care_during", careLines(item.during)},
               {"calibration_owed", list()}};

@@ -272,6 +272,12 @@ lxw_error writeEquipment(lxw_workbook* book, const Styles& styles, const Record&
                  {"When", 19},
                  {"By", 14},
                  {"Detail", 50}});
+    const auto since = [&](const std::optional<ArcsSince>& count) {
+        if (count && count->certainty == kit::Certainty::AtLeast)
+            sheet.text("at least " + std::to_string(count->arcs));
+        else
+            sheet.count(count ? std::optional(count->arcs) : std::nullopt);
+    };
     for (const Equipment& item : record.equipment) {
         std::vector<CareLine> lines = item.before;
         lines.insert(lines.end(), item.during.begin(), item.during.end());
@@ -282,9 +288,9 @@ lxw_error writeEquipment(lxw_workbook* book, const Styles& styles, const Record&
             sheet.number(static_cast<double>(item.splicesHere));
             sheet.time(item.firstUse);
             sheet.time(item.lastUse);
-            sheet.count(item.arcsSinceElectrodes);
-            sheet.count(item.arcsSinceGrooveClean);
-            sheet.count(item.arcsSinceCalibration);
+            since(item.sinceElectrodes);
+            since(item.sinceGrooveClean);
+            since(item.sinceCalibration);
             if (!line.action.empty()) {
                 sheet.text(line.action);
                 sheet.time(line.at);

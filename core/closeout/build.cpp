@@ -258,7 +258,9 @@ Result<Record> build(Logbook& book, JobId jobId, const BuildSettings& settings, 
         record.lastSplice = row.arc.at;
     }
     record.closures = sections(*job, *closures, *cables, std::move(*rows),
-                               [&](ToolId tool, Instant at) { return equipment.use(tool, at); });
+                               [&](ToolId tool, Instant at, std::optional<ArcCount> counter) {
+                                   return equipment.use(tool, at, counter);
+                               });
     Measurements measurements(record.closures);
     for (const MeasuredLoss& loss : *losses) measurements.attach(loss);
     auto tooled = equipment.withCare(book, settings.owed);

@@ -23,8 +23,8 @@ Attempt attemptOf(const SpliceRow& row, const EquipmentIndex& equipment) {
     attempt.loss = row.reading.loss;
     attempt.cleaveLeft = row.reading.cleaveLeft;
     attempt.cleaveRight = row.reading.cleaveRight;
-    attempt.splicer = equipment(row.arc.splicer, row.arc.at);
-    if (row.arc.cleaver) attempt.cleaver = equipment(*row.arc.cleaver, row.arc.at);
+    attempt.splicer = equipment(row.arc.splicer, row.arc.at, row.arc.counter);
+    if (row.arc.cleaver) attempt.cleaver = equipment(*row.arc.cleaver, row.arc.at, std::nullopt);
     attempt.channels = row.arc.channels;
     attempt.mode = row.arc.mode;
     attempt.counter = row.arc.counter;

@@ -9,8 +9,8 @@
 
 namespace arc::closeout {
 
-/// Index into Record::equipment of a tool that took part at that time.
-using EquipmentIndex = std::function<std::uint32_t(ToolId, Instant)>;
+/// Index into Record::equipment of a tool that took part at that time, with its own counter if known.
+using EquipmentIndex = std::function<std::uint32_t(ToolId, Instant, std::optional<ArcCount>)>;
 
 /// One section per closure of the job, also those without a splice; readings without a closure come last and
 /// without one a first attempt always begins a new splice, since names repeat from closure to closure.

@@ -15,7 +15,7 @@ class EquipmentList {
   public:
     explicit EquipmentList(const std::vector<Tool>& tools);
     /// The tool took part in an attempt at that time.
-    std::uint32_t use(ToolId tool, Instant at);
+    std::uint32_t use(ToolId tool, Instant at, std::optional<ArcCount> counter);
     /// Fills in care before and during the job and what was owed. Reads care records of these tools only.
     Result<std::vector<Equipment>> withCare(Logbook& book, const OwedBy& owed);
 

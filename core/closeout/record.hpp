@@ -13,6 +13,7 @@
 #include "core/care/rules.hpp"
 #include "core/closeout/exception.hpp"
 #include "core/closeout/summary.hpp"
+#include "core/kit/life.hpp"
 #include "core/kit/tool.hpp"
 #include "core/work/completeness.hpp"
 #include "core/work/fibre.hpp"
@@ -101,17 +102,25 @@ struct CareLine {
     std::string detail;  ///< results and notes in words
 };
 
+/// AtLeast: the care is older than the logbook, and the splicer's own counter is not known.
+struct ArcsSince {
+    std::uint64_t arcs = 0;
+    kit::Certainty certainty = kit::Certainty::Exact;
+    bool operator==(const ArcsSince&) const = default;
+};
+
 /// A tool and its care state at the time of the job.
 struct Equipment {
     Tool tool;
     std::uint64_t splicesHere = 0;  ///< attempts of this job it took part in
     std::optional<Instant> firstUse, lastUse;
-    std::vector<CareLine> before;                       ///< last of each action before its first use here
-    std::vector<CareLine> during;                       ///< between first and last use here
-    std::optional<std::uint64_t> arcsSinceElectrodes;   ///< at its last use here; splicers only
-    std::optional<std::uint64_t> arcsSinceGrooveClean;  ///< same
-    std::optional<std::uint64_t> arcsSinceCalibration;  ///< same
-    std::vector<care::OwedStretch> owed;                ///< overlapping its use here
+    std::optional<ArcCount> lastCounter;       ///< the splicer's own, at its last use here
+    std::vector<CareLine> before;              ///< last of each action before its first use here
+    std::vector<CareLine> during;              ///< between first and last use here
+    std::optional<ArcsSince> sinceElectrodes;  ///< at its last use here; splicers only
+    std::optional<ArcsSince> sinceGrooveClean;
+    std::optional<ArcsSince> sinceCalibration;
+    std::vector<care::OwedStretch> owed;  ///< overlapping its use here
 };
 
 /// Sums of Completeness over closures.

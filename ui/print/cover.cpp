@@ -1,4 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include <algorithm>
+
 #include "core/closeout/cautions.hpp"
 #include "ui/print/figures.hpp"
 #include "ui/print/pages.hpp"
@@ -69,6 +71,29 @@ class Facts {
     int m_count = 0;
 };
 
+/// What begins where, in three columns; closures only while there is room for all of them.
+void drawContents(Sheet& sheet, double top, const std::vector<Beginning>& contents) {
+    constexpr int columns = 3;
+    constexpr double lineHeight = 4.6, gap = 8;
+    const auto rows = static_cast<std::size_t>(std::max(0.0, (sheet.bottom() - 32 - top - 6) / lineHeight));
+    std::vector<Beginning> shown = contents;
+    if (shown.size() > rows * columns)
+        std::erase_if(shown, [](const Beginning& b) { return b.rank == Rank::Closure; });
+    if (shown.empty() || shown.size() > rows * columns) return;
+    const std::size_t perColumn = std::max<std::size_t>((shown.size() + columns - 1) / columns, 3);
+    const double width = (sheet.width() - (columns - 1) * gap) / columns;
+    sheet.text(sheet.left(), top + 3, sheet.width(), "In this record",
+               {7.5, Weight::Normal, ink::soft(), Face::Text});
+    for (std::size_t i = 0; i < shown.size(); ++i) {
+        const double x = sheet.left() + static_cast<double>(i / perColumn) * (width + gap);
+        const double base = top + 8 + static_cast<double>(i % perColumn) * lineHeight;
+        const bool isClosure = shown[i].rank == Rank::Closure;
+        const Type type{8.5, Weight::Normal, isClosure ? ink::soft() : ink::text(), Face::Text};
+        sheet.text(x + (isClosure ? 3 : 0), base, width - 12, shown[i].title, type);
+        sheet.text(x + width - 12, base, 12, QString::number(shown[i].page), type, Across::Right);
+    }
+}
+
 }  // namespace
 
 QString nameOf(const Record& record) {
@@ -76,7 +101,7 @@ QString nameOf(const Record& record) {
     return record.number ? QString("%1 no. %2").arg(job).arg(*record.number) : job + ", draft";
 }
 
-void coverPage(Sheet& sheet, const Record& record) {
+void coverPage(Sheet& sheet, const Record& record, const std::vector<Beginning>& contents) {
     const double x = sheet.left(), w = sheet.width();
     drawComb(sheet, QRectF(x, 20, 66, 11));
     sheet.text(x, 49, w, "Closeout record", {11, Weight::Bold, ink::accent(), Face::Text});
@@ -102,9 +127,10 @@ void coverPage(Sheet& sheet, const Record& record) {
     const int places = lossPlaces(record);
     Facts facts(sheet, y);
     facts.add("Splices", count(a.splices),
-              record.plan
-                  ? QString("%1 of %2 planned are there").arg(record.plan->spliced).arg(record.plan->planned)
-                  : QString("no splice plan, completeness not known"));
+              record.plan ? QString("%1 of %2 planned are there")
+                                .arg(count(static_cast<std::uint64_t>(record.plan->spliced)),
+                                     count(static_cast<std::uint64_t>(record.plan->planned)))
+                          : QString("no splice plan, completeness not known"));
     facts.add(
         "Right the first time", count(a.firstTime),
         a.splices > 0
@@ -124,6 +150,7 @@ void coverPage(Sheet& sheet, const Record& record) {
     facts.add("Judged by", rule.directions == Directions::TwoWay ? "two-way mean" : "splicer's estimate",
               record.voided > 0 ? count(record.voided) + " voided readings left out" : QString());
     y = facts.bottom() + 4;
+    drawContents(sheet, y, contents);
 
     const double foot = sheet.bottom() - 24;
     y = std::max(y, foot);

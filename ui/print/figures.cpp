@@ -7,6 +7,7 @@
 #include <cmath>
 
 #include "core/work/fibre.hpp"
+#include "ui/print/words.hpp"
 #include "ui/theme/fibre_colours.hpp"
 
 namespace arc::print {
@@ -45,7 +46,8 @@ void horizontals(Sheet& sheet, const Plot& plot, double step, int places) {
     for (double v = 0; v <= plot.yMax * 1.0001; v += step) {
         sheet.line(plot.area.left(), plot.y(v), plot.area.right(), plot.y(v),
                    v == 0 ? ink::soft() : ink::hairline(), v == 0 ? 0.25 : 0.12);
-        sheet.text(plot.area.left() - 13, plot.y(v) + 0.9, 11.5, QString::number(v, 'f', places),
+        sheet.text(plot.area.left() - 13, plot.y(v) + 0.9, 11.5,
+                   places == 0 ? count(static_cast<std::uint64_t>(v)) : QString::number(v, 'f', places),
                    label(ink::soft()), Across::Right);
     }
 }
@@ -247,8 +249,8 @@ void drawRunChart(Sheet& sheet, const QRectF& place, const Record& record) {
         drawStrokes(sheet, plot, losses, limit);
     sheet.text(place.left(), place.top() + 1.2, 60, "estimated loss, dB", label(ink::soft()));
     sheet.text(plot.area.left(), plot.area.bottom() + 3.9, 40, "1", label(ink::soft()));
-    sheet.text(plot.area.right() - 30, plot.area.bottom() + 3.9, 30, QString::number(losses.size()),
-               label(ink::soft()), Across::Right);
+    sheet.text(plot.area.right() - 30, plot.area.bottom() + 3.9, 30, count(losses.size()), label(ink::soft()),
+               Across::Right);
     const QString words =
         losses.size() <= mostDots
             ? "splices in order of time; triangles are above the limit"

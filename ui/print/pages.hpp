@@ -7,7 +7,8 @@
 
 namespace arc::print {
 
-void coverPage(Sheet& sheet, const closeout::Record& record);
+/// `contents`: of the silent pass.
+void coverPage(Sheet& sheet, const closeout::Record& record, const std::vector<Beginning>& contents);
 void summaryPart(Sheet& sheet, const closeout::Record& record);
 void exceptionsPart(Sheet& sheet, const closeout::Record& record);
 void equipmentPart(Sheet& sheet, const closeout::Record& record);

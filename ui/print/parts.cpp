@@ -137,28 +137,30 @@ void summaryPart(Sheet& sheet, const Record& record) {
     sheet.section("Summary", 60);
     const int places = lossPlaces(record);
     Table table(sheet, "",
-                {{"Closure", 30},
-                 {"Cables", 26},
-                 {"Planned", 16, Across::Right},
-                 {"Spliced", 16, Across::Right},
-                 {"Re-spliced", 18, Across::Right},
-                 {"Mean, dB", 17, Across::Right},
-                 {"Worst, dB", 17, Across::Right},
-                 {"", sheet.width() - 140}});
+                {{"Closure", 22},
+                 {"Cables", 45},
+                 {"Planned", 15, Across::Right},
+                 {"Spliced", 15, Across::Right},
+                 {"Re-spliced", 17, Across::Right},
+                 {"Mean, dB", 16, Across::Right},
+                 {"Worst, dB", 16, Across::Right},
+                 {"", sheet.width() - 146}});
     for (const ClosureSection& section : record.closures) {
         const auto over = std::ranges::count_if(
             section.splices, [](const Splice& s) { return s.verdict != SpliceVerdict::Accepted; });
         const int missing = section.completeness ? static_cast<int>(section.completeness->missing.size()) : 0;
         QString note;
         if (over > 0) note = count(static_cast<std::uint64_t>(over)) + " over";
-        if (missing > 0) note += (note.isEmpty() ? "" : ", ") + QString::number(missing) + " missing";
+        if (missing > 0)
+            note += (note.isEmpty() ? "" : ", ") + count(static_cast<std::uint64_t>(missing)) + " missing";
         QString cables = words(section.cableA);
         if (!section.cableB.empty() && section.cableB != section.cableA)
             cables += " to " + words(section.cableB);
         const Averages& a = section.averages;
         table.row({{words(section.label), {}, {}, Weight::Bold},
                    {cables},
-                   {section.completeness ? QString::number(section.completeness->planned) : QString("–")},
+                   {section.completeness ? count(static_cast<std::uint64_t>(section.completeness->planned))
+                                         : QString("–")},
                    {count(a.splices)},
                    {count(a.splices - a.firstTime)},
                    {loss(a.meanDb, 3)},
@@ -168,7 +170,10 @@ void summaryPart(Sheet& sheet, const Record& record) {
     const Averages& a = record.averages;
     table.row({{"All", {}, {}, Weight::Bold},
                {},
-               {record.plan ? QString::number(record.plan->planned) : QString("–"), {}, {}, Weight::Bold},
+               {record.plan ? count(static_cast<std::uint64_t>(record.plan->planned)) : QString("–"),
+                {},
+                {},
+                Weight::Bold},
                {count(a.splices), {}, {}, Weight::Bold},
                {count(a.splices - a.firstTime), {}, {}, Weight::Bold},
                {loss(a.meanDb, 3), {}, {}, Weight::Bold},
@@ -217,7 +222,7 @@ void exceptionsPart(Sheet& sheet, const Record& record) {
 }
 
 void equipmentPart(Sheet& sheet, const Record& record) {
-    sheet.section("Tools and their care at the time", 40);
+    sheet.section("Tools and their care", 40);
     for (const Equipment& item : record.equipment) {
         sheet.need(24);
         QString name = words(item.tool.label);
@@ -231,14 +236,15 @@ void equipmentPart(Sheet& sheet, const Record& record) {
             {8, Weight::Normal, ink::soft(), Face::Text});
         sheet.y += 5.4;
         if (asSplicer(item.tool) != nullptr) {
-            const auto since = [](const std::optional<std::uint64_t>& arcs) {
-                return arcs ? count(*arcs) : QString("not recorded");
+            const auto since = [](const std::optional<ArcsSince>& arcs) {
+                if (!arcs) return QString("not recorded");
+                return (arcs->certainty == kit::Certainty::AtLeast ? "at least " : "") + count(arcs->arcs);
             };
             sheet.text(sheet.left(), sheet.y + 3.4, sheet.width(),
                        QString("Arcs at last use since electrodes: %1, since V-groove clean: %2, since arc "
                                "calibration: %3")
-                           .arg(since(item.arcsSinceElectrodes), since(item.arcsSinceGrooveClean),
-                                since(item.arcsSinceCalibration)),
+                           .arg(since(item.sinceElectrodes), since(item.sinceGrooveClean),
+                                since(item.sinceCalibration)),
                        body);
             sheet.y += 5.4;
         }
@@ -306,6 +312,8 @@ bool closureTables(Sheet& sheet, const Record& record, Progress& progress) {
         if (!section.cableA.empty())
             caption += ": A " + words(section.cableA) +
                        (section.cableB.empty() ? "" : ", B " + words(section.cableB));
+        sheet.need(30);
+        sheet.begins(words(section.label), Rank::Closure);
         Table table(sheet, caption,
                     {{"Fibre A", 14, Across::Right},
                      {"", 24},

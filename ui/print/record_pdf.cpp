@@ -28,8 +28,13 @@ void prepare(QPdfWriter& writer, const closeout::Record& record, Paper paper) {
     writer.setCreator("Arcwright");
 }
 
-/// Answers the number of pages, or 0 when it was stopped.
-int paint(QPdfWriter& writer, const closeout::Record& record, Pass pass, int pages, Progress& progress) {
+struct Layout {
+    int pages = 0;  ///< 0: it was stopped
+    std::vector<Beginning> contents;
+};
+
+Layout paint(QPdfWriter& writer, const closeout::Record& record, Pass pass, const Layout& counted,
+             Progress& progress) {
     const bool isDraft = record.state == closeout::RecordState::Draft;
     Frame frame;
     frame.headLeft = "Closeout record " + nameOf(record);
@@ -37,16 +42,16 @@ int paint(QPdfWriter& writer, const closeout::Record& record, Pass pass, int pag
     frame.footLeft = "Journal head " + words(record.journalHead.substr(0, 32)) +
                      (record.journalHead.size() > 32 ? "…" : "");
     frame.watermark = isDraft ? "DRAFT" : "";
-    Sheet sheet(writer, frame, pass, pages);
-    coverPage(sheet, record);
+    Sheet sheet(writer, frame, pass, counted.pages);
+    coverPage(sheet, record, counted.contents);
     sheet.newPage();
     summaryPart(sheet, record);
     exceptionsPart(sheet, record);
     equipmentPart(sheet, record);
     budgetPart(sheet, record);
     signaturePart(sheet, record);
-    if (!closureTables(sheet, record, progress)) return 0;
-    return sheet.page();
+    if (!closureTables(sheet, record, progress)) return {};
+    return {sheet.page(), sheet.contents()};
 }
 
 }  // namespace
@@ -82,15 +87,15 @@ Result<void> writeRecordPdf(const closeout::Record& record, Paper paper, const s
     if (QFontDatabase::families().isEmpty())
         return fail(ProblemCode::Unavailable, "no font is installed, so the pages would be empty boxes", "",
                     "Install fonts-b612 or fonts-dejavu-core");
-    int pages = 0;
+    Layout layout;
     {
         QBuffer nowhere;
         nowhere.open(QIODevice::WriteOnly);
         QPdfWriter writer(&nowhere);
         prepare(writer, record, paper);
-        pages = paint(writer, record, Pass::Counting, 0, progress);
+        layout = paint(writer, record, Pass::Counting, {}, progress);
     }
-    if (pages == 0) return fail(ProblemCode::Cancelled, "stopped; nothing was written");
+    if (layout.pages == 0) return fail(ProblemCode::Cancelled, "stopped; nothing was written");
     QFile file(QString::fromStdString(path.string()));
     if (!file.open(QIODevice::WriteOnly | QIODevice::NewOnly))
         return fail(ProblemCode::Unavailable,
@@ -98,10 +103,10 @@ Result<void> writeRecordPdf(const closeout::Record& record, Paper paper, const s
     {
         QPdfWriter writer(&file);
         prepare(writer, record, paper);
-        pages = paint(writer, record, Pass::Painting, pages, progress);
+        layout = paint(writer, record, Pass::Painting, layout, progress);
     }
     file.close();
-    if (pages == 0) return fail(ProblemCode::Cancelled, "stopped; nothing was written");
+    if (layout.pages == 0) return fail(ProblemCode::Cancelled, "stopped; nothing was written");
     if (file.error() != QFileDevice::NoError)
         return fail(ProblemCode::Unavailable,
                     "the pages cannot be written: " + file.errorString().toStdString(), path.string());

@@ -170,6 +170,10 @@ double Sheet::textWidth(const QString& words, const Type& type) const {
     return QFontMetricsF(fontOf(type), &m_writer).horizontalAdvance(words) / m_scale;
 }
 
+double Sheet::ascent(const Type& type) const {
+    return QFontMetricsF(fontOf(type), &m_writer).ascent() / m_scale;
+}
+
 double Sheet::heightOf(double width, const QString& words, const Type& type) const {
     if (words.isEmpty()) return 0;
     QTextLayout layout(words, fontOf(type), &m_writer);
@@ -208,6 +212,7 @@ void Sheet::figure(const std::function<void(QPainter&, double)>& paint) {
 void Sheet::section(const QString& title, double follows) {
     if (y > m_top + 1) y += 7;
     need(12 + follows);
+    begins(title, Rank::Section);
     text(m_left, y + 4.5, m_width, title, {13, Weight::Bold, ink::accent(), Face::Text});
     y += 10;
 }

@@ -10,6 +10,7 @@
 #include <QString>
 
 #include <functional>
+#include <vector>
 
 #include "ui/print/record_pdf.hpp"
 
@@ -31,6 +32,13 @@ struct Type {
 struct Frame {
     QString headLeft, headRight, footLeft;
     QString watermark;  ///< empty: none
+};
+
+enum class Rank { Section, Closure };
+struct Beginning {
+    QString title;
+    int page = 1;
+    Rank rank = Rank::Section;
 };
 
 class Sheet {
@@ -55,6 +63,8 @@ class Sheet {
     [[nodiscard]] double textWidth(const QString& words, const Type& type) const;
     /// Wrapped text from `top`; answers its height. `heightOf` is the same without painting.
     double paragraph(double x, double top, double width, const QString& words, const Type& type);
+    /// From the top of a paragraph to its first baseline.
+    [[nodiscard]] double ascent(const Type& type) const;
     [[nodiscard]] double heightOf(double width, const QString& words, const Type& type) const;
     void line(double x1, double y1, double x2, double y2, const QColor& colour, double thickness = 0.2);
     void box(const QRectF& millimetres, const QColor& fill);
@@ -63,6 +73,9 @@ class Sheet {
 
     /// Header rule and title of a section; keeps `follows` mm together with it.
     void section(const QString& title, double follows = 30);
+    /// Notes that something begins here, for the contents.
+    void begins(const QString& title, Rank rank) { m_contents.push_back({title, m_page, rank}); }
+    [[nodiscard]] const std::vector<Beginning>& contents() const { return m_contents; }
 
   private:
     void dress();
@@ -76,6 +89,7 @@ class Sheet {
     int m_pages, m_page = 1;
     double m_scale, m_left, m_width, m_top, m_bottom, m_paperWidth, m_paperHeight;
     QString m_family, m_mono;
+    std::vector<Beginning> m_contents;
 };
 
 /// Our colours on paper.

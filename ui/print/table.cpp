@@ -66,7 +66,7 @@ void Table::row(const std::vector<Cell>& cells) {
         }
         const Type type{m_points, cell.weight, cell.colour.isValid() ? cell.colour : ink::text(), cell.face};
         if (column.fit == Fit::Wrap)
-            m_sheet.paragraph(at, top + 0.55, width, cell.words, type);
+            m_sheet.paragraph(at, base - m_sheet.ascent(type), width, cell.words, type);
         else
             m_sheet.text(at, base, width, cell.words, type, column.across);
         x += column.width;

@@ -203,12 +203,26 @@ TEST(CloseoutRecord, EquipmentShowsTheCareStateAtTheTime) {
         std::ranges::find(record.equipment, "S-01", [](const Equipment& e) { return e.tool.label; });
     ASSERT_NE(splicer, record.equipment.end());
     EXPECT_EQ(splicer->splicesHere, 6u);
-    EXPECT_EQ(splicer->arcsSinceElectrodes, 6u);
-    EXPECT_EQ(splicer->arcsSinceCalibration, 3u);
-    EXPECT_FALSE(splicer->arcsSinceGrooveClean);
+    // No arc of the book is older than the electrodes, and their counter is not written down.
+    EXPECT_EQ(splicer->sinceElectrodes, (ArcsSince{6, kit::Certainty::AtLeast}));
+    EXPECT_EQ(splicer->sinceCalibration, (ArcsSince{3, kit::Certainty::Exact}));
+    EXPECT_FALSE(splicer->sinceGrooveClean);
     ASSERT_EQ(splicer->before.size(), 1u);
     ASSERT_EQ(splicer->during.size(), 1u);
     EXPECT_EQ(splicer->during[0].detail, "power adequate, position adequate; G.652.D; 1 fibre, 2 runs");
+}
+
+TEST(CloseoutRecord, TheSplicersOwnCounterReachesBackBeforeTheBook) {
+    auto book = test::smallJob();
+    CareRecord care;
+    care.id = idOf<CareId>(1);
+    care.tool = idOf<ToolId>(1);
+    care.action = action::electrodeReplace;
+    care.at = at("2031-01-03T07:00:00+01:00");
+    care.counter = ArcCount{500};
+    book.careList.push_back(care);
+    // The last arc shows 1006.
+    EXPECT_EQ(built(book).equipment[0].sinceElectrodes, (ArcsSince{506, kit::Certainty::Exact}));
 }
 
 // 20 km, 5 splices, 2 connections with 0.4 dB/km, 0.15 dB and 0.5 dB: 8 + 0.75 + 1 = 9.75 dB (coefficients of
