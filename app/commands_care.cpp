@@ -1,9 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // arcw queues: what is due and why. arcw care: record, list, cards.
 #include <algorithm>
+#include <fstream>
 #include <nlohmann/json.hpp>
 #include <ostream>
 
+#include "app/care_report.hpp"
 #include "app/care_view.hpp"
 #include "app/command.hpp"
 #include "core/care/record_check.hpp"
@@ -16,10 +18,16 @@ namespace arc::app {
 namespace {
 
 using care::DueItem;
-using care::Queue;
 using nlohmann::ordered_json;
 
-constexpr Queue queues[] = {Queue::Hold, Queue::NextGap, Queue::ShiftEnd, Queue::BenchDay};
+/// A card is a page of text; anything larger is some other file.
+constexpr std::size_t cardLimit = 1u << 20;
+
+std::string joined(std::span<const ActionKey> keys) {
+    std::string text;
+    for (const ActionKey& key : keys) text += (text.empty() ? "" : ", ") + key;
+    return text;
+}
 
 Result<Instant> timeGiven(const Arguments& arguments, Environment& environment) {
     const auto text = arguments.maybe("--at");
@@ -35,81 +43,6 @@ void tell(std::span<const Problem> problems, Environment& environment) {
     for (const Problem& problem : problems) environment.err << "arcw: " << problem.sentence() << '\n';
 }
 
-ordered_json itemJson(const DueItem& item) {
-    ordered_json json{{"key", item.key},
-                      {"queue", care::word(item.queue)},
-                      {"basis", care::word(item.basis)},
-                      {"tool", item.toolLabel},
-                      {"action", item.action},
-                      {"title", item.title},
-                      {"why", item.why},
-                      {"based_on", item.basedOn},
-                      {"otherwise", item.otherwise},
-                      {"since", toIso(item.since)},
-                      {"overridden", nullptr}};
-    if (item.overridden)
-        json["overridden"] = {{"by", item.overridden->by},
-                              {"reason", item.overridden->reason},
-                              {"at", toIso(item.overridden->at)}};
-    return json;
-}
-
-std::string viewJson(const CareView& view, std::span<const care::OrderLine> orders) {
-    ordered_json json;
-    json["at"] = toIso(view.situation.now);
-    json["queues"] = ordered_json::object();
-    for (const Queue queue : queues) {
-        auto& list = json["queues"][std::string(care::word(queue))] = ordered_json::array();
-        for (const DueItem& item : view.due)
-            if (item.queue == queue) list.push_back(itemJson(item));
-    }
-    json["to_order"] = ordered_json::array();
-    for (const care::OrderLine& line : orders)
-        json["to_order"].push_back(
-            {{"what", line.what},
-             {"pieces", line.pieces},
-             {"for", line.forWhat},
-             {"why", line.why},
-             {"needed_by", line.neededBy ? ordered_json(toIso(*line.neededBy)) : ordered_json(nullptr)}});
-    json["calibration_owed"] = ordered_json::array();
-    for (const care::OwedStretch& stretch : care::calibrationOwed(view.situation)) {
-        const auto tool = std::ranges::find(view.situation.tools, stretch.splicer, &Tool::id);
-        json["calibration_owed"].push_back(
-            {{"splicer", tool == view.situation.tools.end() ? std::string() : tool->label},
-             {"from", toIso(stretch.from)},
-             {"to", stretch.to ? ordered_json(toIso(*stretch.to)) : ordered_json(nullptr)},
-             {"because", stretch.because}});
-    }
-    return json.dump(2) + "\n";
-}
-
-void viewText(std::ostream& out, const CareView& view, std::span<const care::OrderLine> orders) {
-    out << "What is due at " << toIso(view.situation.now) << "\n";
-    for (const Queue queue : queues) {
-        out << '\n' << care::title(queue) << '\n';
-        bool any = false;
-        for (const DueItem& item : view.due) {
-            if (item.queue != queue) continue;
-            any = true;
-            out << "  " << item.title << "\n      why: " << item.why << "\n      based on: " << item.basedOn
-                << "\n      since: " << care::shortTime(item.since) << "\n      if not: " << item.otherwise
-                << '\n';
-            if (item.overridden)
-                out << "      overridden by " << item.overridden->by << ": " << item.overridden->reason
-                    << '\n';
-        }
-        if (!any) out << "  nothing\n";
-    }
-    out << "\nTo order\n";
-    if (orders.empty()) out << "  nothing\n";
-    for (const care::OrderLine& line : orders) {
-        out << "  " << line.pieces << (line.unit.empty() ? " x " : " " + line.unit + " of ") << line.what
-            << ", " << line.forWhat << ": " << line.why;
-        if (line.neededBy) out << "; needed by " << care::shortDay(*line.neededBy);
-        out << '\n';
-    }
-}
-
 Exit runQueues(const Arguments& arguments, Environment& environment) {
     const auto now = timeGiven(arguments, environment);
     if (!now) return refuse(now.error(), environment);
@@ -121,34 +54,12 @@ Exit runQueues(const Arguments& arguments, Environment& environment) {
     tell(view->problems, environment);
     const auto orders = care::toOrder(view->situation, view->reports);
     if (arguments.format == Format::Json)
-        environment.out << viewJson(*view, orders);
+        environment.out << queuesJson(*view, orders);
     else
-        viewText(environment.out, *view, orders);
+        writeQueuesText(environment.out, *view, orders);
     const bool signal =
         std::ranges::any_of(view->due, [](const DueItem& item) { return item.basis == care::Basis::Signal; });
     return signal ? Exit::SomethingToReport : Exit::Done;
-}
-
-ordered_json recordJson(const CareRecord& record, const std::string& label) {
-    ordered_json json{{"id", toText(record.id.uuid)},
-                      {"time", toIso(record.at)},
-                      {"tool", label},
-                      {"action", record.action},
-                      {"card_version", record.cardVersion},
-                      {"by", record.by},
-                      {"detail", record.detail},
-                      {"reached", care::effectOf(record) != care::Effect::NotReached}};
-    if (record.calibration)
-        json["calibration"] = {
-            {"power", record.calibration->power == Adequacy::Adequate ? "adequate" : "not_adequate"},
-            {"position", record.calibration->position == Adequacy::Adequate ? "adequate" : "not_adequate"},
-            {"fibre_type", record.calibration->fibreType},
-            {"fibre_count", record.calibration->fibreCount},
-            {"runs", record.calibration->runs}};
-    if (record.blade)
-        json["blade"] = {{"height", record.blade->height}, {"position", record.blade->position}};
-    if (!record.fields.empty()) json["fields"] = record.fields;
-    return json;
 }
 
 /// Options of `record` and the fields of the record they fill.
@@ -197,6 +108,7 @@ Exit runRecord(const Arguments& arguments, Environment& environment) {
     tell(before->problems, environment);
     auto record = recordGiven(arguments, before->situation, environment);
     if (!record) return refuse(record.error(), environment);
+    const auto skipped = care::skippedGentler(before->situation, before->due, record->tool, record->action);
     for (const DueItem& item : before->due)
         if (item.tool == record->tool && item.action == record->action) record->answers.push_back(item.key);
     const auto receipt =
@@ -213,12 +125,16 @@ Exit runRecord(const Arguments& arguments, Environment& environment) {
     for (const DueItem& item : after->due)
         if (item.tool == record->tool && !in(before->due, item)) opened.push_back(item);
     const std::string label = arguments.one("--tool");
+    if (!skipped.empty())
+        environment.err << "arcw: gentler care comes first and is not in the logbook: " << joined(skipped)
+                        << ". The record is saved as it was done.\n";
     if (arguments.format == Format::Json) {
         ordered_json json{{"saved", toIso(receipt->savedAt)}, {"record", recordJson(*record, label)}};
         json["closed"] = ordered_json::array();
         for (const DueItem& item : closed) json["closed"].push_back(itemJson(item));
         json["now_due"] = ordered_json::array();
         for (const DueItem& item : opened) json["now_due"].push_back(itemJson(item));
+        json["skipped_gentler"] = skipped;
         environment.out << json.dump(2) << '\n';
         return Exit::Done;
     }
@@ -295,14 +211,87 @@ Exit runCards(const Arguments& arguments, Environment& environment) {
     return shelf->refused.empty() ? Exit::Done : Exit::SomethingToReport;
 }
 
+/// The card in force as the file a supervisor edits.
+Exit runCard(const Arguments& arguments, Environment& environment) {
+    auto book = storage::openLogbook(arguments.one("BOOK"), storage::OpenMode::ReadOnly, environment.clock,
+                                     environment.random);
+    if (!book) return refuse(book.error(), environment);
+    const auto action = arguments.maybe("--action");
+    if (!action)
+        return refuse(Problem{ProblemCode::BadInput, "which card is not said", "--action",
+                              "For example: arcw care BOOK card --action groove_clean"},
+                      environment);
+    const auto editions = (*book)->cardEditions();
+    if (!editions) return refuse(editions.error(), environment);
+    const auto shelf = storage::cardsInForce(*editions);
+    if (!shelf) return refuse(shelf.error(), environment);
+    tell(shelf->refused, environment);
+    const care::Card* card = shelf->deck.find(*action);
+    for (const CardEdition& edition : *editions)
+        if (card && edition.action == card->id && edition.version == card->version) {
+            environment.out << edition.json;
+            return Exit::Done;
+        }
+    const auto shipped = storage::shippedCardText(card ? card->id : *action);
+    if (!shipped) return refuse(shipped.error(), environment);
+    environment.out << *shipped;
+    return Exit::Done;
+}
+
+/// A supervisor's edited card comes into force.
+Exit runAdopt(const Arguments& arguments, Environment& environment) {
+    const auto file = arguments.maybe("--card");
+    if (!file)
+        return refuse(Problem{ProblemCode::BadInput, "no card file is named", "--card",
+                              "For example: arcw care BOOK adopt --card groove_clean.json"},
+                      environment);
+    std::ifstream in(*file, std::ios::binary);
+    std::string text(cardLimit + 1, '\0');
+    in.read(text.data(), static_cast<std::streamsize>(text.size()));
+    if (in.gcount() == 0)
+        return refuse(
+            Problem{ProblemCode::Unavailable, "the file cannot be read or is empty", *file, "Check its name"},
+            environment);
+    text.resize(static_cast<std::size_t>(in.gcount()));
+    if (text.size() > cardLimit)
+        return refuse(Problem{ProblemCode::BadInput, "a card is smaller than a megabyte", *file,
+                              "Check that it is a card"},
+                      environment);
+    auto book = storage::openLogbook(arguments.one("BOOK"), storage::OpenMode::ReadWrite, environment.clock,
+                                     environment.random);
+    if (!book) return refuse(book.error(), environment);
+    const auto editions = (*book)->cardEditions();
+    if (!editions) return refuse(editions.error(), environment);
+    // The refusal names the file as it was given.
+    if (const auto card = storage::readCard(text, *file); !card) return refuse(card.error(), environment);
+    const auto edition =
+        storage::editionOf(text, *editions, makeId<EntryId>(environment.clock, environment.random));
+    if (!edition) return refuse(edition.error(), environment);
+    const auto receipt = (*book)->append(
+        Entry{*edition}, Context{arguments.maybe("--by").value_or(""), "arcw care adopt", std::nullopt});
+    if (!receipt) return refuse(receipt.error(), environment);
+    if (arguments.format == Format::Json)
+        environment.out << ordered_json{{"action", edition->action},
+                                        {"version", edition->version},
+                                        {"saved", toIso(receipt->savedAt)}}
+                               .dump(2)
+                        << '\n';
+    else
+        environment.out << "Adopted: " << edition->action << ", version " << edition->version << '\n';
+    return Exit::Done;
+}
+
 Exit runCare(const Arguments& arguments, Environment& environment) {
     const std::string& what = arguments.one("WHAT");
     if (what == "record") return runRecord(arguments, environment);
     if (what == "list") return runList(arguments, environment);
     if (what == "cards") return runCards(arguments, environment);
-    return refuse(Problem{ProblemCode::BadInput, "\"" + what + "\" is none of record, list, cards", "WHAT",
-                          "For example: arcw care BOOK record --tool S-01 --action groove_clean"},
-                  environment);
+    if (what == "card") return runCard(arguments, environment);
+    if (what == "adopt") return runAdopt(arguments, environment);
+    return refuse(
+        Problem{ProblemCode::BadInput, "\"" + what + "\" is none of record, list, cards, card, adopt", "WHAT",
+                "For example: arcw care BOOK record --tool S-01 --action groove_clean"},
+        environment);
 }
 
 }  // namespace
@@ -311,30 +300,32 @@ std::vector<Command> careCommands() {
     const auto option = [](const char* name, const char* help, Takes takes = Takes::One) {
         return Parameter{name, help, takes, Needed::No};
     };
-    return {{"queues",
-             "What is due, per queue, with reasons, and what to order.",
-             {{"BOOK", "the logbook", Takes::One, Needed::Yes},
-              option("--at", "as it was at this time (ISO 8601 with offset or Z); now if left out")},
-             runQueues},
-            {"care",
-             "Record a care action, list those that were done, or list the care cards.",
-             {{"BOOK", "the logbook", Takes::One, Needed::Yes},
-              {"WHAT", "record, list or cards", Takes::One, Needed::Yes},
-              option("--tool", "label of the tool"),
-              option("--action", "care action, the id of its card: groove_clean, arc_calibration, …"),
-              option("--at", "when it was done (ISO 8601 with offset or Z); now if left out"),
-              option("--by", "who did it"),
-              option("--detail", "free words"),
-              option("--power", "arc calibration: adequate or not-adequate"),
-              option("--position", "arc calibration: adequate or not-adequate"),
-              option("--fibre-type", "arc calibration: G.652.D, …"),
-              option("--fibre-count", "arc calibration: fibres in it"),
-              option("--runs", "arc calibration: how many runs it took"),
-              option("--blade-height", "blade work: height it stands at now"),
-              option("--blade-position", "blade work: position it stands at now"),
-              option("--new-blade", "blade work: a new blade was fitted", Takes::Nothing),
-              option("--not-reached", "it was tried and did not get there", Takes::Nothing)},
-             runCare}};
+    return {
+        {"queues",
+         "What is due, per queue, with reasons, and what to order.",
+         {{"BOOK", "the logbook", Takes::One, Needed::Yes},
+          option("--at", "as it was at this time (ISO 8601 with offset or Z); now if left out")},
+         runQueues},
+        {"care",
+         "Record a care action, list those that were done, list or print care cards, adopt an edited one.",
+         {{"BOOK", "the logbook", Takes::One, Needed::Yes},
+          {"WHAT", "record, list, cards, card or adopt", Takes::One, Needed::Yes},
+          option("--tool", "label of the tool"),
+          option("--action", "care action, the id of its card: groove_clean, arc_calibration, …"),
+          option("--at", "when it was done (ISO 8601 with offset or Z); now if left out"),
+          option("--by", "who did it"),
+          option("--detail", "free words"),
+          option("--power", "arc calibration: adequate or not-adequate"),
+          option("--position", "arc calibration: adequate or not-adequate"),
+          option("--fibre-type", "arc calibration: G.652.D, …"),
+          option("--fibre-count", "arc calibration: fibres in it"),
+          option("--runs", "arc calibration: how many runs it took"),
+          option("--blade-height", "blade work: height it stands at now"),
+          option("--blade-position", "blade work: position it stands at now"),
+          option("--card", "adopt: the edited card file"),
+          option("--new-blade", "blade work: a new blade was fitted", Takes::Nothing),
+          option("--not-reached", "it was tried and did not get there", Takes::Nothing)},
+         runCare}};
 }
 
 }  // namespace arc::app

@@ -2,6 +2,7 @@
 #include "core/care/record_check.hpp"
 
 #include <algorithm>
+#include <cstdint>
 #include <utility>
 
 #include "core/care/run.hpp"
@@ -67,6 +68,27 @@ Result<CareRecord> checkedRecord(const Situation& situation, CareRecord record) 
     if (record.action == action::bladeRotate || record.action == action::bladeRaise)
         return checkedBlade(situation, *asCleaver(*tool), std::move(record));
     return record;
+}
+
+std::vector<ActionKey> skippedGentler(const Situation& situation, std::span<const DueItem> due, ToolId tool,
+                                      const ActionKey& action) {
+    const Card* card = situation.deck.find(action);
+    if (!card || card->gentlerFirst.empty() || !card->isWhole(action)) return {};
+    const bool planned = std::ranges::any_of(due, [&](const DueItem& item) {
+        return item.tool == tool && item.action == action && item.basis != Basis::Signal;
+    });
+    if (planned) return {};
+    std::int64_t since = INT64_MIN;
+    for (const CareRecord& record : situation.records)
+        if (record.tool == tool && card->isWhole(record.action)) since = std::max(since, record.at.ms);
+    std::vector<ActionKey> skipped;
+    for (const ActionKey& gentler : card->gentlerFirst) {
+        const bool done = std::ranges::any_of(situation.records, [&](const CareRecord& record) {
+            return record.tool == tool && record.action == gentler && record.at.ms > since;
+        });
+        if (!done) skipped.push_back(gentler);
+    }
+    return skipped;
 }
 
 }  // namespace arc::care

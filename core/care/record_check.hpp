@@ -2,6 +2,9 @@
 // The gate every care record a person makes goes through before it is appended, from the window and from the
 // command line alike. Imported history is not judged here: what was done was done.
 #pragma once
+#include <span>
+#include <vector>
+
 #include "core/care/queues.hpp"
 #include "core/care/record.hpp"
 #include "core/result.hpp"
@@ -12,5 +15,12 @@ namespace arc::care {
 /// and count, blade work has the place it ends at (filled in when it is not given) and skips none.
 /// `situation` as of the record's instant.
 Result<CareRecord> checkedRecord(const Situation& situation, CareRecord record);
+
+/// Gentle before drastic: the gentler care that this action skips at a tool, gentlest first. Empty when the
+/// action is due by its own count, time, forecast or as an obligation, or when all gentler care was done
+/// since the action was last done there. What was done may still be recorded; the window and the command line
+/// say what was skipped.
+std::vector<ActionKey> skippedGentler(const Situation& situation, std::span<const DueItem> due, ToolId tool,
+                                      const ActionKey& action);
 
 }  // namespace arc::care

@@ -111,16 +111,36 @@ std::vector<UsePoint> cumulated(std::vector<UsePoint> single) {
     return single;
 }
 
+/// Since when a splicer has had which cleaver, in order of time.
+std::vector<std::pair<Instant, std::optional<ToolId>>> cleaversOf(std::span<const Pairing> ordered,
+                                                                  ToolId splicer) {
+    std::vector<std::pair<Instant, std::optional<ToolId>>> spans;
+    std::optional<ToolId> now;
+    for (const Pairing& pairing : ordered) {
+        const std::optional<ToolId> before = now;
+        if (pairing.splicer == splicer)
+            now = pairing.cleaver;
+        else if (now == pairing.cleaver)
+            now.reset();  // it went to another splicer
+        if (now != before) spans.emplace_back(pairing.at, now);
+    }
+    return spans;
+}
+
 std::vector<UsePoint> cleaverUses(const care::Situation& situation, ToolId cleaver) {
+    const std::vector<Pairing> pairings = inOrder(situation.pairings);
     std::vector<UsePoint> uses;
-    for (const SplicerHistory& history : situation.histories)
+    for (const SplicerHistory& history : situation.histories) {
+        const auto spans = cleaversOf(pairings, history.splicer);
+        std::size_t span = 0;
+        std::optional<ToolId> paired;
         for (const HistoryArc& arc : history.arcs) {
-            const auto used = arc.cleaver && *arc.cleaver < history.cleavers.size()
-                                  ? std::optional(history.cleavers[*arc.cleaver])
-                                  : pairedCleaver(situation.pairings, history.splicer, arc.at);
-            if (used == cleaver)
+            for (; span < spans.size() && spans[span].first <= arc.at; ++span) paired = spans[span].second;
+            const bool named = arc.cleaver && *arc.cleaver < history.cleavers.size();
+            if ((named ? std::optional(history.cleavers[*arc.cleaver]) : paired) == cleaver)
                 uses.push_back({arc.at, sides, sides * std::max<std::uint32_t>(1, arc.channels)});
         }
+    }
     return cumulated(std::move(uses));
 }
 
@@ -174,13 +194,8 @@ std::uint32_t usesBetween(std::span<const UsePoint> uses, std::int64_t afterMs, 
 
 std::optional<ToolId> pairedCleaver(std::span<const Pairing> pairings, ToolId splicer, Instant at) {
     std::optional<ToolId> now;
-    for (const Pairing& pairing : inOrder(pairings)) {
-        if (pairing.at > at) break;
-        if (pairing.splicer == splicer) now = pairing.cleaver;
-        // The cleaver went to another splicer.
-        else if (now == pairing.cleaver)
-            now.reset();
-    }
+    for (const auto& [from, cleaver] : cleaversOf(inOrder(pairings), splicer))
+        if (from <= at) now = cleaver;
     return now;
 }
 

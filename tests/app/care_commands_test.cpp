@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // arcw queues and arcw care on a real logbook file.
 #include <algorithm>
+#include <fstream>
 #include <gtest/gtest.h>
 #include <nlohmann/json.hpp>
 #include <sstream>
@@ -244,6 +245,45 @@ TEST_F(CareCommand, ListsTheCardsAndNamesABrokenEdition) {
         if (card["action"] == "groove_clean") {
             EXPECT_EQ(card["version"], 2);
         }
+}
+
+TEST_F(CareCommand, AdoptsAnEditedCardAndRefusesABrokenOneWithFileLineAndReason) {
+    const Said shipped = run({"care", path(), "card", "--action", "groove_clean"});
+    ASSERT_EQ(shipped.code, 0) << shipped.err;
+    const auto write = [&](const std::string& name, std::string text, const char* from, const char* to) {
+        text.replace(text.find(from), std::string(from).size(), to);
+        std::ofstream(temporary / name) << text;
+        return (temporary / name).string();
+    };
+    const std::string good = write("ours.json", shipped.out, "Clean V-grooves", "Brush the grooves");
+    Said said = run({"care", path(), "adopt", "--card", good, "--by", "Ada", "--format", "json"});
+    ASSERT_EQ(said.code, 0) << said.err;
+    EXPECT_EQ(json::parse(said.out)["version"], 2);
+    EXPECT_NE(run({"care", path(), "card", "--action", "groove_clean"}).out.find("Brush the grooves"),
+              std::string::npos);
+    const std::string bad = write("bad.json", shipped.out, "\"minutes\": 8", "\"minutes\": 0");
+    said = run({"care", path(), "adopt", "--card", bad});
+    EXPECT_EQ(said.code, 2);
+    EXPECT_NE(said.err.find("bad.json, line 8"), std::string::npos) << said.err;
+    EXPECT_NE(said.err.find("1 to 480"), std::string::npos) << said.err;
+    EXPECT_EQ(run({"care", path(), "adopt", "--card", (temporary / "none.json").string()}).code, 2);
+    EXPECT_EQ(run({"care", path(), "adopt"}).code, 2);
+    EXPECT_EQ(run({"care", path(), "card", "--action", "dance"}).code, 2);
+    EXPECT_EQ(json::parse(run({"care", path(), "cards", "--format", "json"}).out)["cards"].size(), 10U);
+}
+
+TEST_F(CareCommand, SaysWhichGentlerCareWasSkipped) {
+    Said said = record({"--tool", "C-01", "--action", "blade_rotate", "--at", day(1), "--format", "json"});
+    ASSERT_EQ(said.code, 0);
+    EXPECT_EQ(json::parse(said.out)["skipped_gentler"], (json{"cleaver_clean", "blade_clean"}));
+    EXPECT_NE(said.err.find("gentler care comes first"), std::string::npos);
+    ASSERT_EQ(record({"--tool", "C-01", "--action", "cleaver_clean", "--at", day(2)}).code, 0);
+    ASSERT_EQ(record({"--tool", "C-01", "--action", "blade_clean", "--at", day(2.1)}).code, 0);
+    said = record({"--tool", "C-01", "--action", "blade_rotate", "--at", day(2.2), "--format", "json"});
+    EXPECT_TRUE(json::parse(said.out)["skipped_gentler"].empty());
+    addArcsToBook(3, 50);
+    said = record({"--tool", "C-01", "--action", "blade_rotate", "--at", day(4), "--format", "json"});
+    EXPECT_TRUE(json::parse(said.out)["skipped_gentler"].empty()) << "due by its count";
 }
 
 TEST_F(CareCommand, AnOverriddenHoldStaysAndNamesThePerson) {
