@@ -50,6 +50,13 @@ class Workbench {
     /// Writes the closeout record folder; answers the folder.
     virtual Result<std::filesystem::path> writeCloseout(JobId job, const std::filesystem::path& folder,
                                                         Progress& progress) = 0;
+    /// The same as a final record: numbered, entered in the logbook, refused while an exception waits for a
+    /// disposition.
+    virtual Result<std::filesystem::path> issueCloseout(JobId /*job*/, const std::filesystem::path& folder,
+                                                        const std::string& /*by*/, Progress& /*progress*/) {
+        return fail(ProblemCode::Refused, "this program does not issue final records", folder.string(),
+                    "Write a draft");
+    }
     /// Consistent copy while in use.
     virtual Result<void> backup(const std::filesystem::path& destination, Progress& progress) = 0;
     /// Logbook, closeout folder or satchel; the sentence says what was found, a Problem names the first

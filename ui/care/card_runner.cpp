@@ -416,7 +416,8 @@ void CardRunner::finish() {
 
 void CardRunner::drop() {
     // Nothing was written before the cautions were read.
-    if (screen().kind != care::ScreenKind::Cautions && !m_session.save(Entry{care::abandoned(m_run)}, Undo::No))
+    if (screen().kind != care::ScreenKind::Cautions &&
+        !m_session.save(Entry{care::abandoned(m_run)}, Undo::No))
         return;
     QDialog::reject();
 }

@@ -42,8 +42,9 @@ QueueRow::QueueRow(QWidget* parent) : QAbstractButton(parent) {
     setEmpty(care::Queue::Hold);
 }
 
-void QueueRow::setItem(const care::DueItem& item, int more) {
+void QueueRow::setItem(const care::DueItem& item, int more, Lead lead) {
     m_has = Has::Item;
+    m_lead = lead;
     m_queue = item.queue;
     m_title = text::words(item.title);
     m_why = text::words(item.why);
@@ -105,7 +106,7 @@ void QueueRow::paintEvent(QPaintEvent*) {
     const Theme theme = currentTheme();
     QPainter painter(this);
     painter.setRenderHint(QPainter::Antialiasing);
-    if (isEnabled() && (hasFocus() || underMouse())) {
+    if (isEnabled() && (hasFocus() || underMouse() || isChecked())) {
         painter.setBrush(theme.colour(Role::AccentWash));
         painter.setPen(hasFocus() ? QPen(theme.colour(Role::Accent), theme.px(2)) : QPen(Qt::NoPen));
         painter.drawRoundedRect(QRectF(rect()).adjusted(1, 1, -1, -1), theme.px(4), theme.px(4));
@@ -121,8 +122,9 @@ void QueueRow::paintEvent(QPaintEvent*) {
 
     painter.setFont(theme.font(Text::Body, Weight::Bold));
     painter.setPen(theme.colour(item ? Role::Accent : Role::Soft));
-    painter.drawText(QRect(left, top, markX - left, titleTall), Qt::AlignLeft | Qt::AlignVCenter,
-                     ui::titleOf(m_queue));
+    if (m_lead == Lead::Shown)
+        painter.drawText(QRect(left, top, markX - left, titleTall), Qt::AlignLeft | Qt::AlignVCenter,
+                         ui::titleOf(m_queue));
     if (!item) {
         painter.setFont(theme.font(Text::Small));
         painter.drawText(QRect(textX, top, right - textX, titleTall), Qt::AlignLeft | Qt::AlignVCenter,
@@ -144,7 +146,8 @@ void QueueRow::paintEvent(QPaintEvent*) {
     painter.drawText(QRect(textX, top, titleRight - textX, titleTall), Qt::AlignLeft | Qt::AlignVCenter,
                      painter.fontMetrics().elidedText(m_title, Qt::ElideRight, titleRight - textX));
     painter.setFont(theme.font(Text::Small));
-    painter.setPen(theme.colour(isEnabled() && (hasFocus() || underMouse()) ? Role::Ink : Role::Soft));
+    painter.setPen(
+        theme.colour(isEnabled() && (hasFocus() || underMouse() || isChecked()) ? Role::Ink : Role::Soft));
     painter.drawText(QRect(textX, top + titleTall, right - textX, whyTall), Qt::AlignLeft | Qt::AlignVCenter,
                      painter.fontMetrics().elidedText(m_why, Qt::ElideRight, right - textX));
 }

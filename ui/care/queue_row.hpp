@@ -12,12 +12,15 @@ namespace arc::ui {
 Mark markOf(care::Queue queue);
 QString titleOf(care::Queue queue);
 
+/// Whether the row names its queue; in a list only the first of each does.
+enum class Lead { Shown, Hidden };
+
 class QueueRow : public QAbstractButton {
     Q_OBJECT
   public:
     explicit QueueRow(QWidget* parent = nullptr);
     /// `more`: further items in the same queue.
-    void setItem(const care::DueItem& item, int more);
+    void setItem(const care::DueItem& item, int more, Lead lead = Lead::Shown);
     /// Nothing is due in this queue.
     void setEmpty(care::Queue queue);
     [[nodiscard]] QSize sizeHint() const override;
@@ -34,6 +37,7 @@ class QueueRow : public QAbstractButton {
     void say();
 
     Has m_has = Has::Nothing;
+    Lead m_lead = Lead::Shown;
     care::Queue m_queue = care::Queue::Hold;
     QString m_title, m_why, m_more;
     Mark m_mark = Mark::Steady;

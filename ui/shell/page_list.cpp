@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/shell/page_list.hpp"
 
+#include "ui/care/care_page.hpp"
 #include "ui/drift/drift_page.hpp"
 #include "ui/kit/kit_page.hpp"
 #include "ui/shell/blank_page.hpp"
@@ -17,7 +18,7 @@ Page* make(Session& session, QWidget* parent) {
 constexpr PageRow rows[] = {
     {Screen::Today, Qt::Key_F2, "today", make<TodayPage>},
     {Screen::Kit, Qt::Key_F3, "kit", make<KitPage>},
-    {Screen::Care, Qt::Key_F4, "care", make<BlankPage>},
+    {Screen::Care, Qt::Key_F4, "care", make<CarePage>},
     {Screen::Drift, Qt::Key_F5, "drift", make<DriftPage>},
     {Screen::Closeout, Qt::Key_F6, "closeout", make<BlankPage>},
 };
