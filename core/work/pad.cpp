@@ -386,6 +386,25 @@ Result<Write> Pad::enter(Clock& clock, Random& random) {
     return write;
 }
 
+Result<Write> Pad::enterKept(const std::string& reason, Clock& clock, Random& random) {
+    if (reason.empty())
+        return fail(ProblemCode::BadInput, "a splice over the limit is kept only with a note", "",
+                    "Say why it is kept");
+    if (typing() == Typing::Correction || preview().verdict != Verdict::KeepBestWithNote)
+        return fail(ProblemCode::Refused, "what is typed cannot be kept with a note", "",
+                    "A note is for the last allowed attempt, over the limit and below the ceiling");
+    unanswered_.reset();
+    auto write = enter(clock, random);
+    unanswered_.reset();
+    if (!write) return write;
+    Entry& last = write->entries.back();
+    auto* arc = std::get_if<SpliceArc>(&last);
+    Reading& reading = arc ? arc->readings.back() : std::get<ReadingChange>(last).reading;
+    reading.note = std::string(keptWords) + reason;
+    write->text = arc::text(last);
+    return write;
+}
+
 Result<Write> Pad::keep(const std::string& reason) const {
     if (rows_.empty()) return fail(ProblemCode::Refused, "there is no splice to keep");
     if (reason.empty())

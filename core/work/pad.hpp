@@ -112,6 +112,8 @@ class Pad {
 
     // What goes into the logbook.
     Result<Write> enter(Clock& clock, Random& random);
+    /// Enters the last allowed attempt and keeps it in one go: the note is there from its first version on.
+    Result<Write> enterKept(const std::string& reason, Clock& clock, Random& random);
     [[nodiscard]] Result<Write> keep(const std::string& reason) const;
     [[nodiscard]] Result<Write> voidReading(const std::string& reason) const;
     /// The receipt is there.

@@ -14,6 +14,7 @@
 #include "core/logbook.hpp"
 #include "core/workbench.hpp"
 #include "storage/care_cards.hpp"
+#include "storage/intake.hpp"
 #include "storage/sqlite_logbook.hpp"
 #include "tests/support/fakes.hpp"
 #include "ui/shell/session.hpp"
@@ -21,7 +22,7 @@
 
 namespace arc::test {
 
-/// Answers to imports and closeouts are given by the test.
+/// Imports are real unless the test answers them; closeouts are answered by the test.
 class RigBench final : public Workbench {
   public:
     RigBench(std::filesystem::path book, Clock& clock, Random& random)
@@ -36,7 +37,12 @@ class RigBench final : public Workbench {
     }
     Result<ImportCount> import(const std::filesystem::path& file, FileKind kind,
                                Progress& progress) override {
-        return onImport(file, kind, progress);
+        if (onImport) return onImport(file, kind, progress);
+        auto counts = storage::takeIn(
+            {book_, {{file, kind}}, storage::Purpose::Import, storage::OpenMode::Companion, "test"}, clock_,
+            random_, progress);
+        if (!counts) return tl::unexpected(counts.error());
+        return counts->front();
     }
     Result<std::filesystem::path> writeCloseout(JobId job, const std::filesystem::path& folder,
                                                 Progress& progress) override {

@@ -2,9 +2,9 @@
 #include "ui/shell/page_list.hpp"
 
 #include "ui/care/care_page.hpp"
+#include "ui/closeout/closeout_page.hpp"
 #include "ui/drift/drift_page.hpp"
 #include "ui/kit/kit_page.hpp"
-#include "ui/shell/blank_page.hpp"
 #include "ui/today/today_page.hpp"
 
 namespace arc::ui {
@@ -20,7 +20,7 @@ constexpr PageRow rows[] = {
     {Screen::Kit, Qt::Key_F3, "kit", make<KitPage>},
     {Screen::Care, Qt::Key_F4, "care", make<CarePage>},
     {Screen::Drift, Qt::Key_F5, "drift", make<DriftPage>},
-    {Screen::Closeout, Qt::Key_F6, "closeout", make<BlankPage>},
+    {Screen::Closeout, Qt::Key_F6, "closeout", make<CloseoutPage>},
 };
 
 }  // namespace

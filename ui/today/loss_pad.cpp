@@ -376,10 +376,14 @@ void LossPad::askWhyResplice() {
 void LossPad::askToKeep() {
     if (!m_pad || m_pad->rows().empty()) return;
     // Ask the rule first, so that nobody types a note in vain.
-    if (const auto allowed = m_pad->keep("?"); !allowed) return tell(allowed.error());
+    const auto kept = [this](const std::string& reason) {
+        return m_pad->typed().empty() ? m_pad->keep(reason)
+                                      : m_pad->enterKept(reason, m_session.clock(), m_session.random());
+    };
+    if (const auto allowed = kept("?"); !allowed) return tell(allowed.error());
     askPrompt(tr("Keep it although it is over the limit: why?"), {{tr("Note"), {}, keepReasons()}},
-              tr("Keep"), [this](const QStringList& answer) {
-                  const auto write = m_pad->keep(text::utf8(answer.first()));
+              tr("Keep"), [this, kept](const QStringList& answer) {
+                  const auto write = kept(text::utf8(answer.first()));
                   if (!write) return text::words(write.error().sentence());
                   Q_EMIT writeAsked(*write);
                   return QString();
@@ -529,7 +533,8 @@ void LossPad::refresh() {
         const bool some = !rows[m_pad->current()].attempts.empty();
         m_resplice->setEnabled(some);
         m_void->setEnabled(some);
-        m_keep->setEnabled(m_pad->keep("?").has_value());
+        m_keep->setEnabled(m_pad->typed().empty() ? m_pad->keep("?").has_value()
+                                                  : preview.verdict == Verdict::KeepBestWithNote);
     }
     Q_EMIT moved();
 }

@@ -203,6 +203,22 @@ TEST(Pad, TheThirdHighSpliceIsKeptOnlyWithANote) {
     EXPECT_TRUE(s.book.back().readings[0].note.starts_with("kept: old fibre"));
 }
 
+TEST(Pad, ANoteTypedWithTheLastAttemptIsInItsFirstVersion) {
+    Sitting s(1);
+    s.loss("22");
+    s.loss("21");
+    s.type("20");
+    const auto write = s.pad.enterKept("no fibre left", s.clock, s.random);
+    ASSERT_TRUE(write);
+    ASSERT_EQ(write->entries.size(), 1u);
+    EXPECT_EQ(std::get<SpliceArc>(write->entries[0]).readings[0].note, "kept: no fibre left");
+    s.pad.written(*write);
+    EXPECT_EQ(s.pad.standing(0), Standing::Kept);
+    Sitting early(1);
+    early.type("22");
+    EXPECT_FALSE(early.pad.enterKept("tired", early.clock, early.random));
+}
+
 TEST(Pad, OverTheCeilingIsNeverKept) {
     Sitting s(1);
     for (int i = 0; i < 3; ++i) s.loss("40");

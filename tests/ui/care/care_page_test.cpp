@@ -1,0 +1,199 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Every care card from the first caution to the record, by keyboard, over a real logbook; and a run that goes
+// on at the same step after the program went away.
+#include "ui/care/care_page.hpp"
+
+#include <QLineEdit>
+#include <QPushButton>
+
+#include <gtest/gtest.h>
+
+#include "core/care/run.hpp"
+#include "tests/support/ui_rig.hpp"
+#include "ui/care/card_runner.hpp"
+#include "ui/care/care_desk.hpp"
+#include "ui/care/field_edit.hpp"
+#include "ui/care/queue_row.hpp"
+
+namespace arc::ui {
+namespace {
+
+using test::eventually;
+
+class CareScreen : public testing::Test {
+  protected:
+    void begin() {
+        Splicer mass;
+        mass.kind = SplicerKind::MassFusion;
+        mass.grooves = 12;
+        splicer = rig.newId<ToolId>();
+        cleaver = rig.newId<ToolId>();
+        stripper = rig.newId<ToolId>();
+        rig.write(Tool{splicer, "S-01", "Heron", mass, Service::InUse});
+        rig.write(Tool{cleaver, "C-01", "", Cleaver{}, Service::InUse});
+        rig.write(Tool{stripper, "R-01", "", Stripper{}, Service::InUse});
+        rig.write(Pairing{rig.newId<EntryId>(), splicer, cleaver, rig.clock.now()});
+    }
+    void open() {
+        session = &rig.start();
+        session->setCrew("Ana");
+        page = std::make_unique<CarePage>(*session);
+        page->resize(1250, 768);
+        page->show();
+        ASSERT_TRUE(eventually([&] { return CareDesk::of(*session).look() != nullptr && page->settled(); }));
+    }
+    void press(Qt::Key key) {
+        QWidget* at = page->runner() ? static_cast<QWidget*>(page->runner()) : page.get();
+        if (auto* focus = QApplication::focusWidget(); focus && at->isAncestorOf(focus)) at = focus;
+        QTest::keyClick(at, key);
+    }
+    /// One screen further, the shortest way that is allowed.
+    void goOn() {
+        auto* runner = page->runner();
+        const auto screen = runner->screen();
+        if (screen.kind != care::ScreenKind::Step) return press(Qt::Key_Return);
+        const auto& what = screen.step->what;
+        if (std::holds_alternative<care::InspectStep>(what) || std::holds_alternative<care::RepeatStep>(what))
+            return press(Qt::Key_Y);
+        if (std::holds_alternative<care::TimerStep>(what)) {
+            press(Qt::Key_Return);
+            EXPECT_TRUE(runner->screen().timerEnd);
+            press(Qt::Key_Return);
+            EXPECT_EQ(runner->screen().number, screen.number) << "a timer does not end before its time";
+            rig.clock.at.ms += screen.timerMinutes * msPerMinute;
+            return press(Qt::Key_Return);
+        }
+        if (std::holds_alternative<care::RecordStep>(what)) {
+            const auto edits = runner->findChildren<FieldEdit*>();
+            for (auto* edit : edits) {
+                if (!edit->isVisible()) continue;
+                edit->takeFocus();
+                if (edit->field().kind == care::FieldKind::Choice) {
+                    press(Qt::Key_1);
+                } else if (edit->field().kind != care::FieldKind::Photo) {
+                    auto* line = edit->findChild<QLineEdit*>();
+                    if (line->text().isEmpty()) {
+                        const bool number = edit->field().kind == care::FieldKind::Number;
+                        QTest::keyClicks(
+                            line, number ? QString::number(edit->field().least.value_or(1)) : "G.652.D");
+                    }
+                    press(Qt::Key_Return);
+                } else {
+                    press(Qt::Key_Return);
+                }
+            }
+            return;
+        }
+        press(Qt::Key_Return);
+    }
+
+    test::UiRig rig;
+    ToolId splicer, cleaver, stripper;
+    Session* session = nullptr;
+    std::unique_ptr<CarePage> page;
+};
+
+TEST_F(CareScreen, EveryCardIsWalkedByKeyboardToItsRecord) {
+    begin();
+    open();
+    const auto deck = CareDesk::of(*session).look()->situation.deck;
+    ASSERT_GE(deck.cards.size(), 10u);
+    for (const auto& card : deck.cards) {
+        SCOPED_TRACE(card.id);
+        const ToolId tool = card.tool == care::ToolKind::Splicer   ? splicer
+                            : card.tool == care::ToolKind::Cleaver ? cleaver
+                                                                   : stripper;
+        page->startCare(tool, card.id, {"asked for"});
+        ASSERT_TRUE(page->runner());
+        EXPECT_EQ(page->runner()->screen().kind, care::ScreenKind::Cautions) << "cautions come first";
+        EXPECT_TRUE(rig.reopened()->openCareRuns().value().empty())
+            << "nothing is written before they are read";
+        for (int i = 0;
+             i < 60 && page->runner() && page->runner()->screen().kind != care::ScreenKind::Finished; ++i) {
+            const int before = page->runner()->run().step;
+            goOn();
+            ASSERT_TRUE(page->runner());
+            ASSERT_NE(page->runner()->run().step, before) << page->runner()->saidWrong().toStdString();
+            const auto runs = rig.reopened()->openCareRuns().value();
+            ASSERT_EQ(runs.size(), 1u);
+            EXPECT_EQ(runs[0], page->runner()->run()) << "what is on the screen is on disk";
+        }
+        press(Qt::Key_Return);
+        EXPECT_FALSE(page->runner()) << page->runner()->saidWrong().toStdString();
+        EXPECT_TRUE(rig.reopened()->openCareRuns().value().empty());
+        const auto records = rig.reopened()->careRecords(tool).value();
+        const auto mine = std::ranges::find_if(records, [&](const CareRecord& r) {
+            return r.action == card.id || std::ranges::count(card.also, r.action) > 0;
+        });
+        ASSERT_NE(mine, records.end());
+        EXPECT_EQ(mine->cardVersion, card.version);
+        EXPECT_EQ(mine->by, "Ana");
+        EXPECT_EQ(mine->answers, std::vector<std::string>{"asked for"});
+    }
+}
+
+TEST_F(CareScreen, AStepThatDidNotSucceedIsRepeatedAndCounted) {
+    begin();
+    open();
+    page->startCare(splicer, std::string(action::arcCalibration), {});
+    int rounds = 0;
+    for (int i = 0; i < 60 && page->runner()->screen().kind != care::ScreenKind::Finished; ++i) {
+        const auto screen = page->runner()->screen();
+        if (screen.step && std::holds_alternative<care::RepeatStep>(screen.step->what)) {
+            EXPECT_EQ(screen.round, rounds + 1);
+            ++rounds;
+            press(Qt::Key_N);
+        } else {
+            goOn();
+        }
+    }
+    EXPECT_EQ(rounds, 4) << "up to four runs, then diagnostics (common practice)";
+    press(Qt::Key_Return);
+    const auto records = rig.reopened()->careRecords(splicer).value();
+    ASSERT_EQ(records.size(), 1u);
+    EXPECT_EQ(records[0].fields.at(std::string(care::field::outcome)), "not_reached");
+}
+
+TEST_F(CareScreen, APausedRunGoesOnAtTheSameStepAfterTheProgramWentAway) {
+    begin();
+    open();
+    page->startCare(splicer, std::string(action::grooveClean), {});
+    for (int i = 0; i < 4; ++i) goOn();
+    const auto left = page->runner()->run();
+    page.reset();
+    rig.session.reset();
+    open();
+    page->startCare(splicer, std::string(action::grooveClean), {});
+    ASSERT_TRUE(page->runner());
+    EXPECT_EQ(page->runner()->run(), left);
+    press(Qt::Key_Escape);
+    EXPECT_FALSE(page->runner());
+    EXPECT_EQ(rig.reopened()->openCareRuns().value().size(), 1u) << "paused, not given up";
+}
+
+TEST_F(CareScreen, TheQueueIsTakenUpByKeyboardAndClosesByTheRecordAlone) {
+    begin();
+    CareRecord electrodes;
+    electrodes.id = rig.newId<CareId>();
+    electrodes.tool = splicer;
+    electrodes.at = rig.clock.now();
+    electrodes.action = std::string(action::electrodeReplace);
+    rig.write(electrodes);
+    open();
+    auto held = [&] {
+        const auto look = CareDesk::of(*session).look();
+        return std::ranges::count_if(look->items, [&](const care::DueItem& item) {
+            return item.queue == care::Queue::Hold && item.tool == splicer;
+        });
+    };
+    ASSERT_GT(held(), 0);
+    auto* first = page->firstFocus();
+    first->setFocus();
+    QTest::keyClick(first, Qt::Key_Return);
+    ASSERT_TRUE(page->runner());
+    press(Qt::Key_Escape);
+    EXPECT_GT(held(), 0) << "looking at a card closes nothing";
+}
+
+}  // namespace
+}  // namespace arc::ui

@@ -1,0 +1,146 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Closeout by keyboard over a real logbook: completeness, exceptions with their dispositions, drafts and
+// final records, verification.
+#include "ui/closeout/closeout_page.hpp"
+
+#include <QLineEdit>
+#include <QListView>
+#include <QPushButton>
+
+#include <gtest/gtest.h>
+
+#include "tests/support/ui_rig.hpp"
+#include "ui/care/care_desk.hpp"
+#include "ui/closeout/exception_list.hpp"
+#include "ui/closeout/job_tree.hpp"
+
+namespace arc::ui {
+namespace {
+
+using namespace arc::literals;
+using test::eventually;
+
+class CloseoutScreen : public testing::Test {
+  protected:
+    void SetUp() override {
+        const auto splicer = rig.newId<ToolId>();
+        rig.write(Tool{splicer, "S-01", "", Splicer{}, Service::InUse});
+        job = rig.newId<JobId>();
+        rig.write(Job{job, "HR-B", "Harrow Ridge backbone", {}});
+        Closure closure;
+        closure.id = rig.newId<ClosureId>();
+        closure.job = job;
+        closure.label = "HR-17";
+        for (int n = 1; n <= 4; ++n) closure.plan.push_back({n, n});
+        rig.write(closure);
+        // Fibre 3 stays over the limit, fibre 4 is missing.
+        for (int n = 1; n <= 3; ++n) {
+            SpliceArc arc;
+            arc.id = rig.newId<ArcId>();
+            arc.at = rig.clock.now();
+            arc.splicer = splicer;
+            arc.job = job;
+            arc.closure = closure.id;
+            Reading reading;
+            reading.fibreA = reading.fibreB = std::to_string(n);
+            reading.loss = n == 3 ? 210_mdb : 30_mdb;
+            arc.readings.push_back(reading);
+            rig.write(arc);
+        }
+        session = &rig.start();
+        session->setCrew("Mira");
+        page = std::make_unique<CloseoutPage>(*session);
+        page->resize(1250, 768);
+        page->show();
+        page->activateWindow();
+        ASSERT_TRUE(QTest::qWaitForWindowActive(page.get()));
+        ASSERT_TRUE(eventually(
+            [&] { return CareDesk::of(*session).look() && page->settled() && list()->rowCount() > 0; }));
+    }
+    ExceptionList* list() { return page->findChild<ExceptionList*>(); }
+    QListView* view() {
+        for (auto* one : page->findChildren<QListView*>())
+            if (one->model() == list()) return one;
+        return nullptr;
+    }
+
+    test::UiRig rig;
+    JobId job;
+    Session* session = nullptr;
+    std::unique_ptr<CloseoutPage> page;
+};
+
+TEST_F(CloseoutScreen, ShowsWhatIsMissingAndWhatIsOverTheLimit) {
+    bool missing = false, over = false;
+    for (int i = 0; i < list()->rowCount(); ++i) {
+        missing = missing || list()->at(i).kind == closeout::ExceptionKind::Missing;
+        over = over || list()->at(i).kind == closeout::ExceptionKind::OverLimit;
+    }
+    EXPECT_TRUE(missing);
+    EXPECT_TRUE(over);
+    auto* tree = page->findChild<JobTree*>();
+    EXPECT_EQ(tree->job(), job);
+    EXPECT_EQ(tree->topLevelItem(0)->childCount(), 1);
+}
+
+TEST_F(CloseoutScreen, EveryExceptionIsDecidedByKeyboardWithNameAndReason) {
+    const int all = list()->rowCount();
+    view()->setFocus();
+    view()->selectAll();
+    QTest::keyClick(view(), Qt::Key_A);
+    auto* line = qobject_cast<QLineEdit*>(QApplication::focusWidget());
+    ASSERT_TRUE(line) << "the name is known, the reason is asked";
+    QTest::keyClick(line, Qt::Key_Return);
+    EXPECT_TRUE(rig.reopened()->dispositions(job).value().empty()) << "no decision without a reason";
+    QTest::keyClicks(line, "agreed with the client");
+    QTest::keyClick(line, Qt::Key_Return);
+    const auto decided = rig.reopened()->dispositions(job).value();
+    ASSERT_EQ(decided.size(), static_cast<std::size_t>(all));
+    EXPECT_EQ(decided[0].by, "Mira");
+    EXPECT_EQ(decided[0].disposition, closeout::dispositionAccepted);
+    EXPECT_EQ(decided[0].reason, "agreed with the client");
+    EXPECT_TRUE(eventually([&] { return page->settled() && list()->firstOpen() < 0; }));
+}
+
+TEST_F(CloseoutScreen, AFinalRecordWaitsForTheDispositions) {
+    int written = 0;
+    rig.bench->onCloseout = [&](JobId asked, const std::filesystem::path& folder,
+                                Progress&) -> Result<std::filesystem::path> {
+        EXPECT_EQ(asked, job);
+        ++written;
+        return folder;
+    };
+    QPushButton* final = nullptr;
+    for (auto* one : page->findChildren<QPushButton*>())
+        if (one->accessibleName().contains("final")) final = one;
+    ASSERT_TRUE(final);
+    EXPECT_FALSE(final->isEnabled());
+    page->writeTo(QString::fromStdString(rig.folder.path.string()), closeout::RecordState::Draft);
+    EXPECT_TRUE(eventually([&] { return page->outcome().startsWith("Written"); }))
+        << page->outcome().toStdString();
+    EXPECT_EQ(written, 1);
+    view()->setFocus();
+    view()->selectAll();
+    QTest::keyClick(view(), Qt::Key_A);
+    QTest::keyClicks(QApplication::focusWidget(), "agreed");
+    QTest::keyClick(QApplication::focusWidget(), Qt::Key_Return);
+    EXPECT_TRUE(eventually([&] { return final->isEnabled(); }));
+}
+
+TEST_F(CloseoutScreen, AFailedExportSaysOneSentence) {
+    rig.bench->onCloseout = [](JobId, const std::filesystem::path&,
+                               Progress&) -> Result<std::filesystem::path> {
+        return fail(ProblemCode::Unavailable, "the disk is full", "/media/stick", "Free some room");
+    };
+    page->writeTo("/media/stick", closeout::RecordState::Draft);
+    EXPECT_TRUE(eventually([&] { return page->outcome().startsWith("The disk is full"); }))
+        << page->outcome().toStdString();
+}
+
+TEST_F(CloseoutScreen, ARecordIsVerified) {
+    page->verifyAt("/somewhere/closeout-HR-B");
+    EXPECT_TRUE(eventually([&] { return page->outcome().contains("closeout-HR-B"); }));
+}
+
+}  // namespace
+}  // namespace arc::ui

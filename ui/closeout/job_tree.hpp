@@ -1,0 +1,33 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Jobs and their closures with how much of the plan is spliced: a bar, and the same in words.
+#pragma once
+#include <QTreeWidget>
+
+#include <map>
+#include <memory>
+#include <optional>
+
+#include "core/closeout/record.hpp"
+
+namespace arc::ui {
+
+class JobTree : public QTreeWidget {
+    Q_OBJECT
+  public:
+    explicit JobTree(QWidget* parent = nullptr);
+    /// `records`: those that are known by now.
+    void show(const std::vector<Job>& jobs,
+              const std::map<JobId, std::shared_ptr<const closeout::Record>>& records);
+    [[nodiscard]] std::optional<JobId> job() const;
+    /// The closure that is chosen; none: the whole job.
+    [[nodiscard]] std::optional<ClosureId> closure() const;
+    void choose(JobId job);
+
+  Q_SIGNALS:
+    void chosen();
+
+  private:
+    void fill(QTreeWidgetItem* item, const std::optional<Completeness>& completeness, std::size_t splices);
+};
+
+}  // namespace arc::ui
