@@ -15,6 +15,7 @@
 #include <algorithm>
 #include <filesystem>
 
+#include "ui/models/cell_delegate.hpp"
 #include "ui/models/set_aside_table.hpp"
 #include "ui/text/format.hpp"
 #include "ui/theme/theme.hpp"
@@ -92,6 +93,7 @@ ImportPanel::ImportPanel(Session& session, QWidget* parent) : QWidget(parent), m
     m_rows = new SetAsideTable(this);
     m_table = new QTableView(m_result);
     m_table->setModel(m_rows);
+    m_table->setItemDelegate(new CellDelegate(m_table));
     m_table->setAccessibleName(tr("Rows set aside"));
     m_table->verticalHeader()->hide();
     m_table->verticalHeader()->setDefaultSectionSize(theme.px(32));

@@ -12,6 +12,7 @@
 #include <QTableView>
 #include <QVBoxLayout>
 
+#include "ui/models/cell_delegate.hpp"
 #include "ui/models/splice_table.hpp"
 #include "ui/text/format.hpp"
 #include "ui/theme/theme.hpp"
@@ -66,6 +67,7 @@ SpliceSearch::SpliceSearch(Session& session, QWidget* parent)
     inside(sheet)->setContentsMargins(theme.px(8), theme.px(8), theme.px(8), theme.px(8));
     m_table = new QTableView(sheet);
     m_table->setModel(m_model);
+    m_table->setItemDelegate(new CellDelegate(m_table));
     m_table->setAccessibleName(tr("Splices"));
     m_table->verticalHeader()->hide();
     m_table->verticalHeader()->setDefaultSectionSize(theme.px(34));
