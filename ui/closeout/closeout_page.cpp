@@ -341,19 +341,20 @@ void CloseoutPage::showSummary(const closeout::Record& record) {
     m_rule->setText(tr("limit %1 dB, average %2, ceiling %3")
                         .arg(text::loss(rule.perSplice), text::loss(rule.average), text::loss(rule.ceiling)));
     const closeout::Averages* averages = &record.averages;
-    const std::optional<Completeness>* complete = &record.completeness;
+    int planned = record.plan ? record.plan->planned : 0;
+    int spliced = record.plan ? record.plan->spliced : 0;
     if (const auto closure = m_tree->closure())
         for (const auto& section : record.closures)
             if (section.closure == closure) {
                 averages = &section.averages;
-                complete = &section.completeness;
+                planned = section.completeness ? section.completeness->planned : 0;
+                spliced = section.completeness ? section.completeness->spliced : 0;
             }
     const QString none = QStringLiteral("–");
-    m_figures[0]->setText(*complete && (*complete)->planned > 0
-                              ? tr("%1 of %2")
-                                    .arg(text::number(std::int64_t{(*complete)->spliced}),
-                                         text::number(std::int64_t{(*complete)->planned}))
-                              : text::number(static_cast<std::int64_t>(averages->splices)));
+    m_figures[0]->setText(
+        planned > 0
+            ? tr("%1 of %2").arg(text::number(std::int64_t{spliced}), text::number(std::int64_t{planned}))
+            : text::number(static_cast<std::int64_t>(averages->splices)));
     m_figures[1]->setText(averages->meanDb ? text::meanLoss(*averages->meanDb) : none);
     m_figures[2]->setText(averages->medianDb ? text::meanLoss(*averages->medianDb) : none);
     m_figures[3]->setText(averages->worst ? text::loss(*averages->worst) : none);

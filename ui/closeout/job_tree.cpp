@@ -97,21 +97,19 @@ JobTree::JobTree(QWidget* parent) : QTreeWidget(parent) {
     });
 }
 
-void JobTree::fill(QTreeWidgetItem* item, const std::optional<Completeness>& completeness,
-                   std::size_t splices) {
-    if (!completeness || completeness->planned == 0) {
+void JobTree::fill(QTreeWidgetItem* item, const std::optional<Done>& done, std::size_t splices) {
+    if (!done || done->planned == 0) {
         item->setData(0, wordsRole,
                       tr("%1 spliced, no plan").arg(text::number(static_cast<std::int64_t>(splices))));
         return;
     }
-    QString words = tr("%1 of %2")
-                        .arg(text::number(std::int64_t{completeness->spliced}),
-                             text::number(std::int64_t{completeness->planned}));
-    const auto open = static_cast<int>(completeness->open.size());
-    if (open > 0) words += tr(", %1 open").arg(open);
+    QString words =
+        tr("%1 of %2")
+            .arg(text::number(std::int64_t{done->spliced}), text::number(std::int64_t{done->planned}));
+    if (done->open > 0) words += tr(", %1 open").arg(done->open);
     item->setData(0, wordsRole, words);
-    item->setData(0, openRole, open);
-    item->setData(0, shareRole, static_cast<double>(completeness->spliced) / completeness->planned);
+    item->setData(0, openRole, done->open);
+    item->setData(0, shareRole, static_cast<double>(done->spliced) / done->planned);
 }
 
 void JobTree::show(const std::vector<Job>& jobs,
@@ -135,12 +133,21 @@ void JobTree::show(const std::vector<Job>& jobs,
             continue;
         }
         const auto& record = *known->second;
-        fill(item, record.completeness, closeout::spliceCount(record));
+        int open = 0;
+        for (const auto& section : record.closures)
+            if (section.completeness) open += static_cast<int>(section.completeness->open.size());
+        fill(item,
+             record.plan ? std::optional(Done{record.plan->planned, record.plan->spliced, open})
+                         : std::nullopt,
+             closeout::spliceCount(record));
         for (const auto& section : record.closures) {
             auto* child = new QTreeWidgetItem(item);
             child->setText(0, text::words(section.label));
             child->setData(0, idRole, section.closure ? idText(section.closure->uuid) : QString());
-            fill(child, section.completeness, section.splices.size());
+            std::optional<Done> done;
+            if (const auto& c = section.completeness)
+                done = Done{c->planned, c->spliced, static_cast<int>(c->open.size())};
+            fill(child, done, section.splices.size());
             if (before == one.id && closureBefore && section.closure == closureBefore) again = child;
         }
     }

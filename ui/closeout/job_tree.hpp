@@ -27,7 +27,11 @@ class JobTree : public QTreeWidget {
     void chosen();
 
   private:
-    void fill(QTreeWidgetItem* item, const std::optional<Completeness>& completeness, std::size_t splices);
+    struct Done {
+        int planned = 0, spliced = 0, open = 0;
+    };
+    /// Without a plan only the splices are counted.
+    void fill(QTreeWidgetItem* item, const std::optional<Done>& done, std::size_t splices);
 };
 
 }  // namespace arc::ui
