@@ -6,197 +6,165 @@
 #include <cmath>
 #include <cstdio>
 
+#include "core/analytics/cause_words.hpp"
+
 namespace arc::drift {
 
 namespace {
 
-constexpr double clearLead = 0.6;
+constexpr double clearLead = 0.6;     ///< weight from which a cause is named
+constexpr double wearing = 0.5;       ///< electrodes always wear
+constexpr double luck = -1.5;         ///< log odds of "nothing of these"
+constexpr double untriggered = -3.0;  ///< a calibration goes off without any trigger logged less often
+constexpr double triggered = 1.0;
+constexpr double oddLot = -2.0;        ///< fibre lots that differ, against the other causes
+constexpr double anglesNeeded = -2.0;  ///< cleave angles must say so clearly before the cleaver is named
+constexpr double madeFor = 3.0;
+constexpr double shapeCounts = 6.0;  ///< most that the shape of the change may count
+constexpr double seen = 3.0;         ///< standard errors at which another splicer counts as up
 
-struct Weighing {
-    double logOdds = 0;
+/// A cause with its log odds, its account of the begin, and lines to check by hand.
+struct Weighed {
+    Cause cause = Cause::Unknown;
+    double logOdds = -1e9;
+    Explanation since;
     std::vector<std::string> lines;
-    void add(double weight) { logOdds += weight; }
-    void add(double weight, std::string line) {
-        logOdds += weight;
-        lines.push_back(std::move(line));
-    }
 };
 
-template <class... Values>
-std::string format(const char* pattern, Values... values) {
-    std::array<char, 240> text{};
-    std::snprintf(text.data(), text.size(), pattern, values...);
-    return text.data();
+double positive(double evidence) {
+    return std::max(0.0, evidence);
 }
 
-std::string grooveLine(const GrooveFact& groove, double othersDb) {
-    return format("groove %d: %.3f -> %.3f dB (n = %d), the others %+.3f dB", groove.groove, groove.beforeDb,
-                  groove.afterDb, groove.readings, othersDb);
+const Explanation& better(const Explanation& a, const Explanation& b) {
+    return a.evidence >= b.evidence ? a : b;
 }
 
-Weighing weighGroove(const CaseFacts& facts, int grooves) {
-    Weighing w;
+Weighed weighGroove(const CaseFacts& facts, int grooves) {
+    Weighed w{Cause::Groove, -1e9, facts.grooveAlone, {}};
     if (grooves == 1) {
-        // One groove only: dirt widens the losses and leaves the small ones where they were.
-        w.add(-1.5 + std::clamp(facts.rankGain - facts.shiftGain, -4.0, 2.0));
+        // Dirt under a lone fibre widens its losses over tens of arcs and leaves the smallest where they
+        // were.
+        w.since = facts.dirt;
+        w.logOdds = facts.dirt.evidence - 1.5;
+        w.lines.push_back(words::level(facts.dirt));
         return w;
     }
-    if (facts.grooves.empty()) {
-        w.add(-6.0);
-        return w;
-    }
-    const auto many = static_cast<double>(facts.grooves.size());
-    w.add(std::min(12.0, facts.grooves.front().strength * facts.grooves.front().strength / 4) -
-          2.0 * std::max(0.0, many - 3));
-    for (const auto& groove : facts.grooves) w.lines.push_back(grooveLine(groove, facts.otherGroovesDb));
+    // A high groove lifts the mean of all a little: so much of the level it explains too.
+    const double level = positive(better(facts.step, facts.ramp).evidence);
+    w.logOdds =
+        facts.grooveAlone.evidence + std::min(level, 1.5 * positive(facts.grooveAlone.evidence) / grooves);
+    for (const auto& groove : facts.grooves) w.lines.push_back(words::groove(groove, facts.otherGroovesDb));
     return w;
 }
 
-Weighing weighCleaver(const CaseFacts& facts, const PeerFacts& peers) {
-    Weighing w;
-    if (!facts.angleStrength) {
-        w.add(-2.0);
-        return w;
-    }
-    const double s = *facts.angleStrength;
-    w.add(s > 0 ? std::min(12.0, s * s / 3) - 3.0 : -4.0);
-    if (s > 2)
-        w.lines.push_back(format("cleave angles: mean %.2f -> %.2f degrees since the begin",
-                                 facts.angleBeforeDeg, facts.angleAfterDeg));
-    for (const auto& other : peers.sameCleaver)
-        if (other.strength > 3)
-            w.add(2.0, format("%s, same cleaver: up %+.3f dB too (n = %d)", other.label.c_str(), other.riseDb,
-                              other.arcs));
-    return w;
-}
-
-Weighing weighElectrode(const CaseFacts& facts) {
-    Weighing w;
-    w.add(std::clamp(facts.rampGain - facts.stepGain, -6.0, 6.0),
-          format("grew over the arcs: %+.4f dB per 100 arcs since the begin", facts.perHundredArcsDb));
+Weighed weighElectrode(const CaseFacts& facts) {
+    Weighed w{Cause::Electrode, facts.ramp.evidence + wearing, facts.ramp, {}};
+    w.lines.push_back(words::growth(facts.ramp));
     if (facts.electrodeArcs) {
-        w.add(*facts.electrodeArcs >= 2000 ? 1.0 : -3.0,
-              format("%u arcs since the electrodes were new", *facts.electrodeArcs));
-    } else if (facts.counter) {
-        w.add(*facts.counter >= 2000 ? 0.5 : -2.0, format("the arc counter stood at %u", *facts.counter));
+        w.lines.push_back(words::electrodeAge(*facts.electrodeArcs));
+        w.logOdds += *facts.electrodeArcs < 1000   ? -4.0
+                     : *facts.electrodeArcs < 2000 ? -2.0
+                     : *facts.electrodeArcs < 3000 ? 0.0
+                                                   : 1.0;
+    } else if (facts.counter && *facts.counter < 2000) {
+        w.lines.push_back(words::counter(*facts.counter));
+        w.logOdds -= 2.0;
     }
     return w;
 }
 
-Weighing weighCalibration(const CaseFacts& facts) {
-    Weighing w;
-    w.add(std::clamp(facts.stepGain - facts.rampGain, -6.0, 6.0), "all grooves stepped up together");
-    if (facts.celsiusBefore && facts.celsiusAfter &&
-        std::abs(*facts.celsiusAfter - *facts.celsiusBefore) >= 8)
-        w.add(3.0, format("temperature %.0f -> %.0f degrees C at the begin", *facts.celsiusBefore,
-                          *facts.celsiusAfter));
-    if (facts.idleHours >= 72) w.add(1.0, format("%.0f hours idle before the begin", facts.idleHours));
+bool ofTheArc(const ActionKey& action) {
+    return action.empty() || action == action::environmentChange || action == action::arcCalibration ||
+           action == action::lensClean || action == action::electrodeReplace || action == action::stabilise ||
+           action == action::diagnostic;
+}
+
+Weighed weighCalibration(const CaseFacts& facts) {
+    Weighed w{Cause::Calibration, facts.step.evidence + untriggered, facts.step, {words::level(facts.step)}};
+    const Trigger* best = nullptr;
+    for (const auto& trigger : facts.triggers)
+        if (ofTheArc(trigger.action) && (!best || trigger.step.evidence > best->step.evidence))
+            best = &trigger;
+    if (best && best->step.evidence + triggered > w.logOdds) {
+        w.logOdds = best->step.evidence + triggered;
+        w.since = best->step;
+        w.lines = {words::level(best->step), words::trigger(*best)};
+    }
     return w;
 }
 
-Weighing weighFibre(const CaseFacts& facts, const PeerFacts& peers) {
-    Weighing w;
-    w.add(std::clamp(facts.stepGain - facts.rampGain, -6.0, 6.0));
-    if (!facts.arcsFromJobStart) {
-        w.add(-6.0);
-    } else if (facts.jobStartInInterval || std::abs(*facts.arcsFromJobStart) <= 3) {
-        w.add(3.0, format("began %lld arcs from the job's first splice",
-                          static_cast<long long>(std::abs(*facts.arcsFromJobStart))));
+Weighed weighCleaver(const CaseFacts& facts, const PeerFacts& peers) {
+    Weighed w{Cause::Cleaver, -1e9, facts.angles, {}};
+    const double level = positive(better(facts.dirt, facts.ramp).evidence);
+    if (facts.angleSeen) {
+        w.logOdds =
+            facts.angles.evidence + anglesNeeded + std::min(level, 2 * positive(facts.angles.evidence));
+        w.lines.push_back(words::angles(facts.angles));
     } else {
-        w.add(-5.0);
+        w.logOdds = level + anglesNeeded;
+        w.since = better(facts.dirt, facts.ramp);
+        w.lines.push_back("no cleave angles were logged");
     }
+    for (const auto& other : peers.sameCleaver) {
+        if (other.arcs < 8) continue;
+        w.logOdds += other.strength > seen ? 3.0 : -1.0;
+        if (other.strength > seen) w.lines.push_back(words::peer(other, "with the same cleaver"));
+    }
+    return w;
+}
+
+Weighed weighFibre(const CaseFacts& facts, const PeerFacts& peers) {
+    // Gone in the next job speaks for the fibre; still there after it rather for the machine.
+    const bool during = facts.job.evidence >= facts.jobOn.evidence - 1.5;
+    Weighed w{Cause::Fibre,
+              std::max(facts.job.evidence, facts.jobOn.evidence - 1.5) + oddLot,
+              during ? facts.job : facts.jobOn,
+              {}};
+    w.lines.push_back(words::jobStart(w.since));
     for (const auto& other : peers.sameJob) {
         if (other.arcs < 8) continue;
-        if (other.strength > 3)
-            w.add(3.0, format("%s on the same job is up too: %+.3f dB (n = %d)", other.label.c_str(),
-                              other.riseDb, other.arcs));
-        else if (other.arcs >= 15)
-            w.add(-4.0, format("%s on the same job is not up (n = %d)", other.label.c_str(), other.arcs));
+        const bool up = other.strength > seen;
+        w.logOdds += up ? 4.0 : other.strength < 1 && other.arcs >= 15 ? -4.0 : 0.0;
+        w.lines.push_back(
+            words::peer(other, up ? "on the same job, is up too" : "on the same job, is not clearly up"));
     }
     return w;
-}
-
-ActionKey firstAction(Cause cause) {
-    switch (cause) {
-        case Cause::Groove:
-            return ActionKey(action::grooveClean);
-        case Cause::Electrode:
-            return ActionKey(action::electrodeReplace);
-        case Cause::Calibration:
-            return ActionKey(action::arcCalibration);
-        case Cause::Cleaver:
-            return ActionKey(action::cleaverClean);
-        case Cause::Fibre:
-            return ActionKey(action::note);
-        case Cause::Unknown:
-            break;
-    }
-    return ActionKey(action::grooveClean);
-}
-
-std::string headlineOf(Cause cause, const CaseFacts& facts) {
-    switch (cause) {
-        case Cause::Groove:
-            if (facts.grooves.empty()) return "The V-groove is dirty, likely";
-            if (facts.grooves.size() == 1)
-                return format("Groove %d is dirty, likely", facts.grooves.front().groove);
-            return format("Grooves %d and %d are dirty, likely", facts.grooves[0].groove,
-                          facts.grooves[1].groove);
-        case Cause::Electrode:
-            return "The electrodes are worn, likely";
-        case Cause::Calibration:
-            return "The arc calibration is off, likely";
-        case Cause::Cleaver:
-            return "The cleaver cuts badly, likely";
-        case Cause::Fibre:
-            return "The fibre of this job differs, likely";
-        case Cause::Unknown:
-            break;
-    }
-    return "Something changed; the cause is not clear yet";
-}
-
-std::string adviceOf(Cause cause) {
-    switch (cause) {
-        case Cause::Groove:
-            return "Clean the V-grooves and clamps first: it is quick and undoes nothing.";
-        case Cause::Electrode:
-            return "Replace the electrodes, stabilise, then calibrate the arc.";
-        case Cause::Calibration:
-            return "Run the arc calibration until power and position are both adequate.";
-        case Cause::Cleaver:
-            return "Clean the cleaver's pads and anvil, then the blade; rotate the blade only if that does "
-                   "not help.";
-        case Cause::Fibre:
-            return "Leave the splicer alone: make a few splices of this fibre on another splicer to be sure.";
-        case Cause::Unknown:
-            break;
-    }
-    return "Start with the gentlest care: clean the V-grooves, then watch the next 20 arcs.";
 }
 
 }  // namespace
 
 Verdict decide(const Case& about, const CaseFacts& facts, const PeerFacts& peers, int grooves) {
-    const std::array causes{Cause::Groove, Cause::Electrode, Cause::Calibration, Cause::Cleaver,
-                            Cause::Fibre};
-    std::array weighed{weighGroove(facts, grooves), weighElectrode(facts), weighCalibration(facts),
-                       weighCleaver(facts, peers), weighFibre(facts, peers)};
-    if (about.chart == ChartKind::SingleGroove) weighed[0].add(4.0);
-    if (about.chart == ChartKind::CleaveAngle) weighed[3].add(4.0);
-    double top = -1e9, sum = 0;
-    for (const auto& w : weighed) top = std::max(top, w.logOdds);
-    for (const auto& w : weighed) sum += std::exp(w.logOdds - top);
+    std::array weighed{weighGroove(facts, grooves), weighElectrode(facts),
+                       weighCalibration(facts),     weighCleaver(facts, peers),
+                       weighFibre(facts, peers),    Weighed{Cause::Unknown, luck, facts.raising, {}}};
+    // Calibrations and fibres lift every loss by the same; dirt, wear and bad cleaves make all losses larger.
+    const double same = std::clamp(-facts.widening, -shapeCounts / 3, shapeCounts);
+    for (auto& w : weighed) {
+        if (w.cause == Cause::Electrode) w.logOdds -= same;
+        // Dirt under a lone fibre can push all of its losses up as well: there the shape tells nothing.
+        if (grooves > 1 && (w.cause == Cause::Calibration || w.cause == Cause::Fibre))
+            w.logOdds += std::max(same, 0.0);
+    }
+    // What a chart is made for is the first guess when it alarms.
+    if (about.chart == ChartKind::SingleGroove) weighed[0].logOdds += 2 * madeFor;
+    if (about.chart == ChartKind::CleaveAngle) weighed[3].logOdds += madeFor;
+    std::stable_sort(weighed.begin(), weighed.end(),
+                     [](const Weighed& a, const Weighed& b) { return a.logOdds > b.logOdds; });
+    double sum = 0;
+    for (const auto& w : weighed) sum += std::exp(w.logOdds - weighed.front().logOdds);
     Verdict verdict;
-    for (std::size_t i = 0; i < causes.size(); ++i)
-        verdict.causes.push_back({causes[i], std::exp(weighed[i].logOdds - top) / sum, weighed[i].lines});
-    std::stable_sort(verdict.causes.begin(), verdict.causes.end(),
-                     [](const CauseWeight& a, const CauseWeight& b) { return a.weight > b.weight; });
-    const auto& first = verdict.causes.front();
-    verdict.cause = first.weight >= clearLead ? first.cause : Cause::Unknown;
-    verdict.action = firstAction(verdict.cause);
-    verdict.headline = headlineOf(verdict.cause, facts);
-    verdict.advice = adviceOf(verdict.cause);
+    for (const auto& w : weighed)
+        verdict.causes.push_back({w.cause, std::exp(w.logOdds - weighed.front().logOdds) / sum, w.lines});
+    const auto& first = weighed.front();
+    verdict.cause = verdict.causes.front().weight >= clearLead ? first.cause : Cause::Unknown;
+    verdict.since = first.since.beganAt > 0 ? first.since : facts.raising;
+    if (verdict.cause == Cause::Groove)
+        for (const auto& groove : facts.grooves) verdict.grooves.push_back(groove.groove);
+    const auto second = verdict.causes.size() > 1 ? verdict.causes[1].cause : Cause::Unknown;
+    const auto next = words::nextStep(verdict.cause, verdict.causes.front().cause, second);
+    verdict.action = next.action;
+    verdict.advice = next.advice;
+    verdict.headline = words::headline(verdict.cause, verdict.grooves, about.channel);
     return verdict;
 }
 

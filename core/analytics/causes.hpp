@@ -23,8 +23,10 @@ struct PeerFacts {
 };
 
 struct Verdict {
-    Cause cause = Cause::Unknown;  ///< Unknown when no weight reaches 0.6
-    std::vector<CauseWeight> causes;
+    Cause cause = Cause::Unknown;     ///< Unknown when no weight reaches 0.6
+    std::vector<CauseWeight> causes;  ///< "unknown" is luck, or something not modelled
+    Explanation since;                ///< the leading cause's account of begin and size
+    std::vector<int> grooves;         ///< that stand out, when they are the cause
     ActionKey action;
     std::string headline;
     std::string advice;

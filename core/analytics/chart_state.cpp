@@ -27,9 +27,6 @@ constexpr double together = 0.78;
 constexpr double longRunWander = 20;
 constexpr double setUpArcs = 24;
 constexpr double spreadTail = 1.5;  ///< the log variance is a little skewed, more so with outliers
-/// Good lots of fibre differ by about this much, 0.001 dB: mode fields 0.1-0.2 um apart (Marcuse's mismatch
-/// formula gives 0.0005 to 0.002 dB at 9.2 um).
-constexpr double lotsMdb = 1.0;
 
 constexpr std::array plans{
     Plan{Statistic::Common, 0, 0.25, 0.24}, Plan{Statistic::Shift, 0, 0.0, 0.25},

@@ -94,14 +94,14 @@ Signal signalOf(const Case& about, const Watcher& watcher, const SplicerHistory&
     signal.stratum = stratum;
     signal.chart = about.chart;
     signal.channel = about.channel;
-    for (const auto& groove : facts.grooves) signal.channels.push_back(groove.groove);
+    signal.channels = verdict.grooves;
     signal.raisedAtArc = about.raisedAt;
     signal.raisedAt = about.raisedTime;
-    signal.beganAtArc = facts.beganAt;
-    signal.beganLow = facts.low;
-    signal.beganHigh = facts.high;
-    signal.beganAt = facts.beganTime;
-    signal.sizeDb = facts.afterDb - facts.beforeDb;
+    signal.beganAtArc = verdict.since.beganAt;
+    signal.beganLow = verdict.since.low;
+    signal.beganHigh = verdict.since.high;
+    signal.beganAt = verdict.since.beganTime;
+    signal.sizeDb = verdict.since.afterDb - verdict.since.beforeDb;
     if (verdict.cause == Cause::Groove && !facts.grooves.empty())
         signal.sizeDb = facts.grooves.front().afterDb - facts.grooves.front().beforeDb;
     signal.cause = verdict.cause;

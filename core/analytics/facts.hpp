@@ -7,11 +7,11 @@
 
 namespace arc::drift {
 
-/// `window` holds rows in order, from well before the begin up to now.
+/// `window` holds rows in order, from well before the begin up to now; `events` is the care so far.
 CaseFacts gatherFacts(const Case& about, std::span<const Row> window, const Model& model,
                       std::span<const CareRecord> events);
 
-/// Index in the window at which the change that `about` reports began.
-std::size_t beginOf(const Case& about, std::span<const Row> window, const Model& model);
+/// What the raising statistic alone says about the begin; cheap.
+Explanation explainRaise(const Case& about, std::span<const Row> window, const Model& model);
 
 }  // namespace arc::drift

@@ -3,6 +3,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <numeric>
 #include <vector>
 
 namespace arc::drift {
@@ -109,6 +110,33 @@ void describe(Model& model, std::span<const RawArc> baseline) {
     model.meanAngleDeg = angles > 0 ? angleSum / angles : 0;
 }
 
+double expected(std::span<const double> p, const ScoreTable& score) {
+    return std::inner_product(p.begin(), p.end(), score.begin(), 0.0);
+}
+
+Shapes shapesOf(const Model& model, const Columns& columns) {
+    const auto& p = model.tables.lossP;
+    const auto direction = [&](const std::vector<double>& after) {
+        const auto& rank = model.tables.pooledRank;
+        const auto& shift = model.tables.pooledShift[0];
+        return Direction{(expected(after, rank) - expected(p, rank)) / model.common.sd,
+                         (expected(after, shift) - expected(p, shift)) / model.shift[0].sd};
+    };
+    constexpr std::array cells{1, 2, 4};
+    constexpr std::array factors{1.15, 1.4, 2.0};
+    Shapes shapes;
+    for (std::size_t i = 0; i < cells.size(); ++i) {
+        shapes.up[i] = direction(movedUp(p, cells[i]));
+        shapes.larger[i] = direction(stretched(p, factors[i]));
+    }
+    double product = 0;
+    for (std::size_t i = 0; i < columns.common.size(); ++i)
+        product += (columns.common[i] - model.common.mean) * (columns.shift[0][i] - model.shift[0].mean);
+    product /= static_cast<double>(columns.common.size()) * model.common.sd * model.shift[0].sd;
+    shapes.correlation = std::clamp(product, 0.0, 0.95);
+    return shapes;
+}
+
 }  // namespace
 
 Model learn(std::span<const RawArc> baseline, int grooves, const Model* previous) {
@@ -132,6 +160,7 @@ Model learn(std::span<const RawArc> baseline, int grooves, const Model* previous
         model.shift[s].perMdb =
             slopeOf(model.tables.lossP, model.tables.pooledShift[s], grids.loss) / model.shift[s].sd;
     }
+    model.shapes = shapesOf(model, columns);
     model.spread = learned(columns.spread, expected / 4);
     model.angle = learned(columns.angle, 0);
     for (int c = 0; c < model.grooves; ++c) {

@@ -18,6 +18,22 @@ struct Learned {
     double perMdb = 0;  ///< rise in standard deviations when all losses rise by 0.001 dB
 };
 
+/// Where a change of one kind and size moves the two level statistics, in their standard deviations.
+struct Direction {
+    double common = 0, shift = 0;
+};
+
+/// The two ways in which a level rises: everything up by the same dB (a calibration, a fibre), or everything
+/// larger in proportion (offsets grow: dirt, worn electrodes, bad cleaves).
+struct Shapes {
+    std::array<Direction, 3> up, larger;
+    double correlation = 0.8;  ///< of the two statistics in control
+};
+
+/// Good lots of fibre differ by about this much, 0.001 dB: mode fields 0.1-0.2 um apart (Marcuse's mismatch
+/// formula gives 0.0005 to 0.002 dB at 9.2 um).
+inline constexpr double lotsMdb = 1.0;
+
 struct Model {
     int grooves = 1;
     int arcs = 0;  ///< learned from
@@ -26,6 +42,7 @@ struct Model {
     Learned common;  ///< mean rank score
     std::array<Learned, shiftCells.size()> shift;
     Learned angle, spread;
+    Shapes shapes;
     std::array<Learned, maxGrooves> apart;
     double ownWeight = 0;  ///< how far a groove's own readings count against all grooves together, 0-1
     double meanDb = 0;

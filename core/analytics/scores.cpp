@@ -57,14 +57,14 @@ ScoreTable rankScores(std::span<const double> p) {
     return score;
 }
 
-ScoreTable shiftScores(std::span<const double> p, int cells) {
+std::vector<double> movedUp(std::span<const double> p, int cells) {
     std::vector<double> moved(p.size(), 0.0);
     for (std::size_t q = 0; q < p.size(); ++q)
         moved[std::min(q + static_cast<std::size_t>(cells), p.size() - 1)] += p[q];
-    return likelihoodRatio(moved, p);
+    return moved;
 }
 
-ScoreTable stretchScores(std::span<const double> p, double factor) {
+std::vector<double> stretched(std::span<const double> p, double factor) {
     const auto size = static_cast<double>(p.size());
     std::vector<double> cumulative(p.size() + 1, 0.0);
     for (std::size_t q = 0; q < p.size(); ++q) cumulative[q + 1] = cumulative[q] + p[q];
@@ -85,7 +85,15 @@ ScoreTable stretchScores(std::span<const double> p, double factor) {
         below = upTo;
     }
     moved.back() = 1.0 - below;
-    return likelihoodRatio(moved, p);
+    return moved;
+}
+
+ScoreTable shiftScores(std::span<const double> p, int cells) {
+    return likelihoodRatio(movedUp(p, cells), p);
+}
+
+ScoreTable stretchScores(std::span<const double> p, double factor) {
+    return likelihoodRatio(stretched(p, factor), p);
 }
 
 }  // namespace arc::drift

@@ -18,9 +18,13 @@ ScoreTable rankScores(std::span<const double> p);
 /// log(P shifted up by `cells` / P), both mixed with a 2 % flat floor; cut at +-2.5.
 ScoreTable shiftScores(std::span<const double> p, int cells);
 
-/// log(P of values `factor` times larger / P), both mixed with a 2 % flat floor; cut at +-2.5. Values are
-/// taken as even within a cell.
+/// log(P of values `factor` times larger / P), both mixed with a 2 % flat floor; cut at +-2.5.
 ScoreTable stretchScores(std::span<const double> p, double factor);
+
+/// Probabilities when everything moved up by `cells`, or when all values are `factor` times larger (values
+/// taken as even within a cell).
+std::vector<double> movedUp(std::span<const double> p, int cells);
+std::vector<double> stretched(std::span<const double> p, double factor);
 
 struct Moments {
     double mean = 0;

@@ -2,22 +2,31 @@
 #include "core/analytics/watcher.hpp"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 
 #include "core/analytics/facts.hpp"
 #include "core/analytics/recovery.hpp"
+#include "core/analytics/since.hpp"
 
 namespace arc::drift {
 
 namespace {
 
-constexpr std::size_t foldBlock = 25;  ///< arcs that join the baseline together
-constexpr double calm = 0.5;           ///< share of its limit below which a chart lets arcs join
-constexpr int renewAfter = 100;        ///< arcs before a new baseline replaces the old one
-constexpr int lookBack = 320;          ///< arcs before a signal that are searched for its begin
-constexpr int factsAfter = 200;        ///< arcs after a signal that are used to judge it
-constexpr double backLimit = 6;        ///< log-likelihood at which a level counts as gone
-constexpr int settleArcs = 30;
+constexpr std::size_t foldBlock = 25;       ///< arcs that join the baseline together
+constexpr double calm = 0.5;                ///< share of its limit below which a chart lets arcs join
+constexpr int renewAfter = 100;             ///< arcs before a new baseline replaces the old one
+constexpr std::uint64_t lookBack = 350;     ///< arcs before the chart's last zero that show the level before
+constexpr std::uint64_t factsAfter = 200;   ///< arcs after a signal that are used to judge it
+constexpr std::uint64_t afterSignal = 5;    ///< arcs after a signal in which an alarm is the same one
+constexpr std::uint64_t beforeSignal = 20;  ///< arcs before it that show its level
+constexpr std::uint64_t levelGrows = 10;    ///< arcs a level signal may still grow
+constexpr double clearlyNewer = 3;          ///< log-likelihood by which a newer step must fit better
+constexpr double backLimit = 6;             ///< log-likelihood at which a level counts as gone
+constexpr int settleArcs = 30;              ///< arcs after which the level of a signal is measured again
+constexpr double leastLevel = 0.3;          ///< standard deviations
+constexpr int refiresToRise = 4;
+constexpr double fadedArcs = 15;  ///< arcs without the level before a signal counts as faded
 
 bool grooveChart(Statistic s) {
     return s == Statistic::Apart || s == Statistic::Pair;
@@ -170,40 +179,129 @@ void Watcher::raise(std::size_t which) {
     next.statistic = chart.statistic;
     next.index = chart.index;
     if (grooveChart(chart.statistic)) next.channel = chart.index + 1;
+    next.zeroAt = chart.zeroAt;
     next.raisedAt = arc.number;
     next.raisedTime = arc.at;
-    const auto all = rows();
-    const auto from = beginOf(next, all, *model_);
-    const auto began = all[from].raw.number;
-    if (auto* known = covering(chart)) {
-        // The same problem again, or still there after care: one signal, its level brought up to date.
+    auto* known = covering(chart);
+    const bool gone = known && known->state == SignalState::Open && faded(*known, next);
+    if (known && !gone && !isNew(*known, next)) {
+        // The same problem again, or still there after care: one signal. It keeps being asked whether a new
+        // step began; only after some alarms does its level count as risen.
         known->state = SignalState::Open;
-        known->level = std::max(known->level, meanSince(chart, std::max(began, known->raisedAt)));
         known->backToNormal = 0;
-        setOffsets(*known, std::max(began, known->raisedAt));
+        if (++known->refires % refiresToRise == 0)
+            setOffsets(*known, std::max(known->raisedAt, chart.zeroAt) + 1);
+        else
+            emptyFamily(*known);
         return;
     }
-    next.level = meanSince(chart, began);
+    if (gone) close(*known, SignalState::Recovered);
+    const auto why = explainRaise(next, recent(next), *model_);
+    if (auto* same = reopened(next, why)) {
+        same->state = SignalState::Open;
+        same->backToNormal = 0;
+        setOffsets(*same, why.beganAt);
+        return;
+    }
+    measure(next, why.beganAt);
     next.key = settings_.stratum + "|" + std::string(word(next.chart)) + "|" +
                (next.channel ? std::to_string(*next.channel) : std::string("all")) + "|" +
                toIso(Instant{arc.at.ms, 0});
     cases_.push_back(next);
-    setOffsets(next, began);
+    setOffsets(next, why.beganAt);
+}
+
+Case* Watcher::reopened(const Case& next, const Explanation& why) {
+    for (auto& about : cases_)
+        if (about.state == SignalState::Recovered && about.statistic == next.statistic &&
+            about.index == next.index && about.raisedAt > lastCareAt_ &&
+            why.beganAt <= about.raisedAt + afterSignal)
+            return &about;
+    return nullptr;
+}
+
+void Watcher::measure(Case& about, std::uint64_t from) const {
+    Chart like;
+    like.statistic = about.statistic;
+    like.index = about.index;
+    double sum = 0, square = 0, n = 0;
+    for (const auto& row : window_)
+        if (row.raw.number >= from)
+            if (const auto x = seen(like, row, *model_)) sum += *x, square += *x * *x, ++n;
+    if (n < 1) return;
+    about.level = std::max(leastLevel, sum / n);
+    about.noise = n < 5 ? 1.0 : std::max(1.0, square / n - (sum / n) * (sum / n));
+}
+
+void Watcher::emptyFamily(const Case& about) {
+    for (auto& chart : charts_)
+        if (sameFamily(about, chart)) chart.sum = 0;
+}
+
+bool Watcher::isNew(const Case& known, const Case& next) const {
+    if (known.state == SignalState::Answered) return false;
+    // Dirt that gathers and a blade that dulls stay one problem until care. Angles that began to rise only
+    // after a level signal are another.
+    if (grooveChart(next.statistic)) return false;
+    if (next.statistic == Statistic::Angle)
+        return known.statistic != Statistic::Angle &&
+               explainRaise(next, recent(next), *model_).beganAt > known.raisedAt + afterSignal;
+    if (next.raisedAt < known.raisedAt + levelGrows) return false;
+    // What rose since the known signal: by itself still, or by a step of its own?
+    std::vector<double> scores;
+    Chart like;
+    like.statistic = next.statistic;
+    like.index = next.index;
+    const std::uint64_t from = std::max(known.raisedAt > beforeSignal ? known.raisedAt - beforeSignal : 0,
+                                        next.raisedAt > lookBack ? next.raisedAt - lookBack : 0);
+    std::size_t after = 1;
+    for (const auto& row : window_) {
+        if (row.raw.number < from) continue;
+        if (row.raw.number <= known.raisedAt + afterSignal) after = scores.size() + 1;
+        scores.push_back(seen(like, row, *model_).value_or(0.0));
+    }
+    if (after + 2 >= scores.size()) return false;
+    constexpr std::array growth{40, 100, 200, 400, 800};
+    constexpr std::array step{1};
+    const auto older = fitChange(scores, 1, after, growth, Noise{});
+    const auto newer = fitChange(scores, after, scores.size() - 1, step, Noise{});
+    return newer.best > older.best + clearlyNewer;
+}
+
+bool Watcher::faded(const Case& known, const Case& next) const {
+    Chart like;
+    like.statistic = known.statistic;
+    like.index = known.index;
+    double sum = 0, n = 0;
+    for (const auto& row : window_)
+        if (row.raw.number > known.raisedAt && row.raw.number <= next.zeroAt)
+            if (const auto x = seen(like, row, *model_)) sum += *x, ++n;
+    return n >= fadedArcs && sum / n < known.level / 2;
+}
+
+std::vector<Row> Watcher::recent(const Case& about) const {
+    std::vector<Row> rows;
+    const auto from = about.zeroAt > lookBack ? about.zeroAt - lookBack : 0;
+    const auto to = about.raisedAt + factsAfter;
+    for (const auto& row : window_)
+        if (row.raw.number >= from && row.raw.number <= to) rows.push_back(row);
+    return rows;
 }
 
 void Watcher::followOpenCases(const Row& row) {
     for (auto& about : cases_) {
         if (about.closed || !followed(about)) continue;
         ++about.rowsSince;
-        if (about.rowsSince == factsAfter) about.closed = facts(about);
+        if (about.rowsSince == static_cast<int>(factsAfter)) about.closed = facts(about);
         if (about.state != SignalState::Open) continue;
         Chart like;
         like.statistic = about.statistic;
         like.index = about.index;
         const auto x = seen(like, row, *model_);
         if (!x) continue;
-        if (about.rowsSince == settleArcs) about.level = std::max(0.3, meanSince(like, about.raisedAt + 1));
-        about.backToNormal = std::max(0.0, about.backToNormal + about.level * (about.level / 2 - *x));
+        if (about.rowsSince == settleArcs) measure(about, about.raisedAt + 1);
+        about.backToNormal =
+            std::max(0.0, about.backToNormal + about.level * (about.level / 2 - *x) / about.noise);
         const double limit =
             grooveChart(about.statistic) ? backLimit : backLimit * (1 + 10 * model_->common.wander) / 2;
         if (about.backToNormal > limit) close(about, SignalState::Recovered);
@@ -218,18 +316,13 @@ void Watcher::close(Case& about, SignalState state) {
 
 CaseFacts Watcher::facts(const Case& about) const {
     if (about.closed) return *about.closed;
-    auto all = rows();
-    std::size_t last = all.size(), raised = 0;
-    for (std::size_t i = 0; i < all.size(); ++i)
-        if (all[i].raw.number <= about.raisedAt) raised = i;
-    last = std::min(last, raised + factsAfter);
-    const std::size_t first = raised > lookBack ? raised - lookBack : 0;
-    return gatherFacts(about, std::span(all).subspan(first, last - first), *model_, events_);
+    return gatherFacts(about, recent(about), *model_, events_);
 }
 
 void Watcher::care(const CareRecord& record) {
     events_.push_back(record);
     if (!changesTheTool(record) || !model_) return;
+    if (!window_.empty()) lastCareAt_ = window_.back().raw.number;
     for (auto& about : cases_)
         if (about.state == SignalState::Open) {
             if (!about.closed) about.closed = facts(about);

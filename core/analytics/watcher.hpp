@@ -6,6 +6,7 @@
 #include <deque>
 #include <map>
 #include <optional>
+#include <span>
 #include <string>
 #include <vector>
 
@@ -64,7 +65,17 @@ class Watcher {
     void close(Case& about, SignalState state);
     void judgeCare();
     [[nodiscard]] Case* covering(const Chart& chart);
+    /// Whether an alarm in the family of an open signal is another problem that began after it.
+    [[nodiscard]] bool isNew(const Case& known, const Case& next) const;
+    /// Whether the known signal's level was gone before the new one began.
+    [[nodiscard]] bool faded(const Case& known, const Case& next) const;
+    /// The arcs from well before the case to as far after it as it is judged by.
+    [[nodiscard]] std::vector<Row> recent(const Case& about) const;
     [[nodiscard]] double meanSince(const Chart& chart, std::uint64_t from) const;
+    /// Level and noise of the raising statistic from an arc on.
+    void measure(Case& about, std::uint64_t from) const;
+    [[nodiscard]] Case* reopened(const Case& next, const Explanation& why);
+    void emptyFamily(const Case& about);
     void setOffsets(const Case& about, std::uint64_t from);
     void clearOffsets(const Case& about);
     void restart();
@@ -81,7 +92,7 @@ class Watcher {
     std::vector<CareEffect> effects_;
     std::vector<CareRecord> events_;
     std::map<std::uint32_t, JobLevel> jobs_;
-    std::uint64_t baselineFrom_ = 0, baselineTo_ = 0, arcs_ = 0;
+    std::uint64_t baselineFrom_ = 0, baselineTo_ = 0, arcs_ = 0, lastCareAt_ = 0;
 };
 
 }  // namespace arc::drift
