@@ -5,6 +5,9 @@
 
 #include "app/closeout_report.hpp"
 #include "app/command.hpp"
+#include "storage/closeout_folder.hpp"
+#include "storage/device_key.hpp"
+#include "storage/plain_file.hpp"
 #include "storage/sqlite_logbook.hpp"
 
 namespace arc::app {
@@ -150,10 +153,65 @@ Exit runCloseout(const Arguments& arguments, Environment& environment) {
     return write(**book, request, arguments, environment);
 }
 
+/// A key from somebody's device.pem, or the one that signed a closeout folder.
+Result<storage::PublicKey> keyFrom(const std::filesystem::path& path) {
+    if (storage::isCloseoutFolder(path)) {
+        NoProgress progress;
+        return storage::verifyCloseout(path, progress).map([](const storage::VerifiedCloseout& verified) {
+            return verified.manifest.device;
+        });
+    }
+    constexpr std::uint64_t most = 4096;
+    const auto text = storage::readPlainFile(path, most);
+    if (!text) return tl::unexpected(text.error());
+    if (const auto key = storage::fromPem(*text)) return *key;
+    return fail(ProblemCode::BadInput, "the file holds no public key of a device", path.string(),
+                "Take the device.pem of the other laptop, or a closeout folder it signed");
+}
+
+Exit runDevices(const Arguments& arguments, Environment& environment) {
+    const auto config = storage::configFolder();
+    if (!config) return refuse(config.error(), environment);
+    if (const auto path = arguments.maybe("--accept")) {
+        const auto key = keyFrom(*path);
+        if (!key) return refuse(key.error(), environment);
+        const auto done = storage::acceptDevice(*config, *key, arguments.maybe("--name").value_or(""));
+        if (!done) return refuse(done.error(), environment);
+    }
+    const auto own = storage::deviceKey(*config);
+    if (!own) return refuse(own.error(), environment);
+    const auto known = storage::knownDevices(*config);
+    if (!known) return refuse(known.error(), environment);
+    if (arguments.format == Format::Json) {
+        Json json{{"fingerprint", storage::fingerprint(own->publicKey)},
+                  {"public_key", storage::toDerBase64(own->publicKey)},
+                  {"public_key_file", (*config / "device.pem").string()},
+                  {"known", Json::array()}};
+        for (const storage::KnownDevice& device : *known)
+            json["known"].push_back({{"name", device.name},
+                                     {"fingerprint", storage::fingerprint(device.key)},
+                                     {"public_key", storage::toDerBase64(device.key)}});
+        environment.out << dumped(json);
+        return Exit::Done;
+    }
+    environment.out << "This device: " << storage::fingerprint(own->publicKey) << "; hand out "
+                    << (*config / "device.pem").string() << '\n';
+    for (const storage::KnownDevice& device : *known)
+        environment.out << "Known:       " << storage::fingerprint(device.key) << "  "
+                        << printable(device.name) << '\n';
+    return Exit::Done;
+}
+
 }  // namespace
 
 std::vector<Command> closeoutCommands() {
-    return {{"closeout",
+    return {{"devices",
+             "This device's key and the devices whose signatures are known by name",
+             {{"--accept",
+               "device.pem of another laptop, or a closeout folder it signed; compare the fingerprint first"},
+              {"--name", "what to call that device"}},
+             runDevices},
+            {"closeout",
              "Show, decide on or write the closeout record of a job",
              {{"BOOK", "the logbook", Takes::One, Needed::Yes},
               {"--job", "label of the job", Takes::One, Needed::Yes},

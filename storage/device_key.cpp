@@ -146,6 +146,16 @@ std::optional<PublicKey> fromDerBase64(std::string_view text) {
     return key;
 }
 
+std::optional<PublicKey> fromPem(std::string_view text) {
+    constexpr std::string_view begin = "-----BEGIN PUBLIC KEY-----", end = "-----END PUBLIC KEY-----";
+    const std::size_t from = text.find(begin), to = text.find(end);
+    if (from == std::string_view::npos || to == std::string_view::npos || to < from) return std::nullopt;
+    std::string base64Text;
+    for (const char c : text.substr(from + begin.size(), to - from - begin.size()))
+        if (c != '\n' && c != '\r' && c != ' ') base64Text += c;
+    return fromDerBase64(base64Text);
+}
+
 std::string fingerprint(const PublicKey& key) {
     const std::string hex = sha256Hex({reinterpret_cast<const char*>(key.data()), key.size()}).substr(0, 16);
     return hex.substr(0, 4) + " " + hex.substr(4, 4) + " " + hex.substr(8, 4) + " " + hex.substr(12, 4);

@@ -35,6 +35,8 @@ bool isSignedBy(const PublicKey& key, std::string_view message, const Signature&
 /// Base64 of the 44-byte SubjectPublicKeyInfo (RFC 8410), which any Ed25519 tool reads.
 std::string toDerBase64(const PublicKey& key);
 std::optional<PublicKey> fromDerBase64(std::string_view text);
+/// Of a PEM file as device.pem is one ("BEGIN PUBLIC KEY").
+std::optional<PublicKey> fromPem(std::string_view text);
 /// "3f9a 07c2 11de 84b0": the first 8 bytes of the key's SHA-256, for people to compare by phone.
 std::string fingerprint(const PublicKey& key);
 

@@ -205,6 +205,48 @@ TEST_F(CloseoutCommand, OwedCalibrationsComeFromTheCareRecords) {
     EXPECT_TRUE(isThere) << seen.dump(1);
 }
 
+TEST_F(CloseoutCommand, ADeviceIsKnownOnceItWasAcceptedByName) {
+    ASSERT_EQ(run({"--out", folder("draft")}).code, 0);
+    const std::string pem = folder("home") + "/device.pem";
+    const auto arcw = [&](std::vector<std::string> arguments) {
+        std::ostringstream out, err;
+        Environment environment{out, err, clock, random};
+        const int code = runArcw(arguments, environment);
+        return Answer{code, out.str(), err.str()};
+    };
+    // The supervisor's laptop.
+    ::setenv("ARCWRIGHT_HOME", folder("other").c_str(), 1);
+    EXPECT_NE(arcw({"verify", folder("draft")}).out.find("not in your list of known devices"),
+              std::string::npos);
+    EXPECT_EQ(arcw({"devices", "--accept", pem}).code, 2);
+    EXPECT_EQ(arcw({"devices", "--accept", path(), "--name", "Van 3"}).code, 2);
+    const Answer accepted = arcw({"devices", "--accept", pem, "--name", "Van 3", "--format", "json"});
+    ASSERT_EQ(accepted.code, 0) << accepted.err;
+    EXPECT_EQ(json::parse(accepted.out)["known"][0]["name"], "Van 3");
+    EXPECT_NE(json::parse(accepted.out)["known"][0]["public_key"], json::parse(accepted.out)["public_key"]);
+    EXPECT_NE(arcw({"verify", folder("draft")}).out.find("the known device Van 3"), std::string::npos);
+    EXPECT_EQ(arcw({"devices", "--accept", folder("draft"), "--name", "Van three"}).code, 0);
+    EXPECT_NE(arcw({"verify", folder("draft")}).out.find("the known device Van three"), std::string::npos);
+}
+
+TEST_F(CloseoutCommand, RandomFlippedBitsOfAWholeRecordAreFoundByArcwVerify) {
+    ASSERT_EQ(run({"--out", folder("draft")}).code, 0);
+    NoProgress progress;
+    for (const auto& entry : fs::directory_iterator(folder("draft"))) {
+        const std::string bytes = test::contents(entry.path());
+        for (int i = 0; i < 100; ++i) {
+            std::string changed = bytes;
+            const std::uint64_t bit = random.below(bytes.size() * 8);
+            changed[bit / 8] = static_cast<char>(changed[bit / 8] ^ (1 << (bit % 8)));
+            std::ofstream(entry.path(), std::ios::binary | std::ios::trunc) << changed;
+            EXPECT_FALSE(storage::verifyCloseout(folder("draft"), progress))
+                << entry.path() << " bit " << bit;
+        }
+        std::ofstream(entry.path(), std::ios::binary | std::ios::trunc) << bytes;
+    }
+    EXPECT_TRUE(storage::verifyCloseout(folder("draft"), progress));
+}
+
 TEST_F(CloseoutCommand, WrongUseEndsInOneSentence) {
     std::ostringstream out, err;
     Environment environment{out, err, clock, random};

@@ -13,7 +13,6 @@
 
 #include "ui/print/pages.hpp"
 #include "ui/print/words.hpp"
-#include "ui/theme/font_files.hpp"
 
 namespace arc::print {
 namespace {
@@ -72,10 +71,8 @@ PrintApplication::PrintApplication() {
         if (type == QtCriticalMsg || type == QtFatalMsg)
             std::fprintf(stderr, "arcw: %s\n", qPrintable(message));
     });
-    const ui::FontFiles fonts;
     m_parts = std::make_unique<Parts>();
     m_parts->application = std::make_unique<QGuiApplication>(m_parts->count, m_parts->arguments);
-    QFontDatabase::families();
 }
 
 PrintApplication::~PrintApplication() {

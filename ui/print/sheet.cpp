@@ -7,6 +7,7 @@
 #include <QTextLayout>
 
 #include "ui/theme/palette.hpp"
+#include "ui/theme/typeface.hpp"
 
 namespace arc::print {
 namespace {
@@ -99,7 +100,7 @@ Sheet::Sheet(QPdfWriter& writer, Frame frame, Pass pass, int pages)
     m_width = m_paperWidth - marginLeft - marginRight;
     m_top = marginTop;
     m_bottom = m_paperHeight - marginBottom;
-    m_family = firstInstalled({"B612", "DejaVu Sans"});
+    m_family = ui::typeface();
     m_mono = firstInstalled({"B612 Mono", "DejaVu Sans Mono"});
     m_painter.setRenderHint(QPainter::Antialiasing);
     y = m_top;
@@ -124,7 +125,7 @@ void Sheet::dress() {
         m_painter.save();
         m_painter.translate(px(m_paperWidth / 2), px(m_paperHeight / 2));
         m_painter.rotate(-52);
-        m_painter.setFont(fontOf({118, Weight::Bold, {}, Face::Text}));
+        m_painter.setFont(cutOf({118, Weight::Bold, {}, Face::Text}).font);
         m_painter.setPen(QColor(0xF1, 0xEA, 0xE4));
         const double w = px(280), h = px(70);
         m_painter.drawText(QRectF(-w / 2, -h / 2, w, h), Qt::AlignCenter, m_frame.watermark);
@@ -144,45 +145,50 @@ void Sheet::dress() {
          small, Across::Right);
 }
 
-QFont Sheet::fontOf(const Type& type) const {
+const Sheet::Cut& Sheet::cutOf(const Type& type) const {
+    const auto key = std::tuple(type.points, type.weight, type.face);
+    const auto known = m_cuts.find(key);
+    if (known != m_cuts.end()) return known->second;
     QFont font(type.face == Face::Mono ? m_mono : m_family);
     font.setPointSizeF(type.points);
     font.setBold(type.weight == Weight::Bold);
-    return font;
+    // Metrics of the paper, not of a screen.
+    const QFont onPaper(font, &m_writer);
+    return m_cuts.emplace(key, Cut{onPaper, QFontMetricsF(onPaper, &m_writer)}).first->second;
 }
 
 void Sheet::text(double x, double base, double width, const QString& words, const Type& type, Across across) {
     if (m_pass == Pass::Counting || words.isEmpty()) return;
-    const QFont font = fontOf(type);
-    const QFontMetricsF metrics(font, &m_writer);
-    const QString shown = metrics.horizontalAdvance(words) > px(width)
-                              ? metrics.elidedText(words, Qt::ElideRight, px(width))
-                              : words;
+    const auto& [font, metrics] = cutOf(type);
+    const double whole = metrics.horizontalAdvance(words);
+    const bool fits = whole <= px(width);
+    const QString shown = fits ? words : metrics.elidedText(words, Qt::ElideRight, px(width));
+    const double advance = fits ? whole : metrics.horizontalAdvance(shown);
     m_painter.setFont(font);
     m_painter.setPen(type.colour);
     double at = px(x);
-    if (flags(across) == Qt::AlignRight) at += px(width) - metrics.horizontalAdvance(shown);
-    if (flags(across) == Qt::AlignHCenter) at += (px(width) - metrics.horizontalAdvance(shown)) / 2;
+    if (flags(across) == Qt::AlignRight) at += px(width) - advance;
+    if (flags(across) == Qt::AlignHCenter) at += (px(width) - advance) / 2;
     m_painter.drawText(QPointF(at, px(base)), shown);
 }
 
 double Sheet::textWidth(const QString& words, const Type& type) const {
-    return QFontMetricsF(fontOf(type), &m_writer).horizontalAdvance(words) / m_scale;
+    return cutOf(type).metrics.horizontalAdvance(words) / m_scale;
 }
 
 double Sheet::ascent(const Type& type) const {
-    return QFontMetricsF(fontOf(type), &m_writer).ascent() / m_scale;
+    return cutOf(type).metrics.ascent() / m_scale;
 }
 
 double Sheet::heightOf(double width, const QString& words, const Type& type) const {
     if (words.isEmpty()) return 0;
-    QTextLayout layout(words, fontOf(type), &m_writer);
+    QTextLayout layout(words, cutOf(type).font, &m_writer);
     return wrap(layout, px(width)) / m_scale;
 }
 
 double Sheet::paragraph(double x, double top, double width, const QString& words, const Type& type) {
     if (words.isEmpty()) return 0;
-    QTextLayout layout(words, fontOf(type), &m_writer);
+    QTextLayout layout(words, cutOf(type).font, &m_writer);
     const double height = wrap(layout, px(width));
     if (m_pass == Pass::Painting) {
         m_painter.setPen(type.colour);

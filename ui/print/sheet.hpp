@@ -4,12 +4,15 @@
 #pragma once
 #include <QColor>
 #include <QFont>
+#include <QFontMetricsF>
 #include <QPainter>
 #include <QPdfWriter>
 #include <QRectF>
 #include <QString>
 
 #include <functional>
+#include <map>
+#include <tuple>
 #include <vector>
 
 #include "ui/print/record_pdf.hpp"
@@ -79,7 +82,12 @@ class Sheet {
 
   private:
     void dress();
-    [[nodiscard]] QFont fontOf(const Type& type) const;
+    /// A font and its metrics, made once for all cells that use it.
+    struct Cut {
+        QFont font;
+        QFontMetricsF metrics;
+    };
+    [[nodiscard]] const Cut& cutOf(const Type& type) const;
     [[nodiscard]] double px(double millimetres) const { return millimetres * m_scale; }
 
     QPdfWriter& m_writer;
@@ -90,6 +98,7 @@ class Sheet {
     double m_scale, m_left, m_width, m_top, m_bottom, m_paperWidth, m_paperHeight;
     QString m_family, m_mono;
     std::vector<Beginning> m_contents;
+    mutable std::map<std::tuple<double, Weight, Face>, Cut> m_cuts;
 };
 
 /// Our colours on paper.

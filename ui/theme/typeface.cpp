@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/theme/typeface.hpp"
 
-#include <QApplication>
 #include <QFile>
 #include <QFontDatabase>
+#include <QGuiApplication>
 #include <QtEndian>
 
 namespace arc::ui {
@@ -27,7 +27,7 @@ QString load() {
     }
     if (!family.isEmpty()) return family;
     const QString second = QStringLiteral("DejaVu Sans");
-    return QFontDatabase::families().contains(second) ? second : QApplication::font().family();
+    return QFontDatabase::families().contains(second) ? second : QGuiApplication::font().family();
 }
 
 }  // namespace
@@ -58,7 +58,9 @@ QByteArray underOwnName(QByteArray font) {
 }
 
 QString typeface() {
-    static const QString family = load();
+    static QString family;
+    // Added fonts go away with the application object, and a headless program may make a second one.
+    if (family.isEmpty() || !QFontDatabase::hasFamily(family)) family = load();
     return family;
 }
 

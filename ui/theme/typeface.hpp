@@ -6,7 +6,8 @@
 
 namespace arc::ui {
 
-/// Family name to ask fonts for. Needs a QGuiApplication; the fonts are looked for once.
+/// Family name to ask fonts for. Needs a QGuiApplication; the fonts are looked for once. GUI thread, or a
+/// program without one.
 QString typeface();
 
 /// The font file with "B612" in its own names turned into "A612". The package's monospaced faces claim the

@@ -7,43 +7,33 @@
 
 #include <algorithm>
 #include <array>
+#include <string>
+
+#include "ui/theme/fibre_colours.hpp"
 
 namespace arc::ui {
 namespace {
 
-struct Shown {
-    QRgb rgb;
-    const char* word;
-};
-/// In the order of FibreColour.
-constexpr std::array<Shown, 15> shown{{{0xFF1F57C3, QT_TRANSLATE_NOOP("Fibre", "blue")},
-                                       {0xFFE87511, QT_TRANSLATE_NOOP("Fibre", "orange")},
-                                       {0xFF1C8A3B, QT_TRANSLATE_NOOP("Fibre", "green")},
-                                       {0xFF7A4A21, QT_TRANSLATE_NOOP("Fibre", "brown")},
-                                       {0xFF7C868D, QT_TRANSLATE_NOOP("Fibre", "slate")},
-                                       {0xFFFFFFFF, QT_TRANSLATE_NOOP("Fibre", "white")},
-                                       {0xFFC81E1E, QT_TRANSLATE_NOOP("Fibre", "red")},
-                                       {0xFF111111, QT_TRANSLATE_NOOP("Fibre", "black")},
-                                       {0xFFF2C500, QT_TRANSLATE_NOOP("Fibre", "yellow")},
-                                       {0xFF6B2FA0, QT_TRANSLATE_NOOP("Fibre", "violet")},
-                                       {0xFFEE8FA9, QT_TRANSLATE_NOOP("Fibre", "rose")},
-                                       {0xFF7FE3E3, QT_TRANSLATE_NOOP("Fibre", "aqua")},
-                                       {0xFF1FA5A5, QT_TRANSLATE_NOOP("Fibre", "turquoise")},
-                                       {0xFFEFE6CF, QT_TRANSLATE_NOOP("Fibre", "natural")},
-                                       {0xFFA6D93A, QT_TRANSLATE_NOOP("Fibre", "lime")}}};
-
-const Shown& of(FibreColour colour) {
-    return shown[static_cast<std::size_t>(colour)];
-}
+/// In the order of FibreColour; here only so that the translator's tool finds the words.
+[[maybe_unused]] constexpr std::array translated{
+    QT_TRANSLATE_NOOP("Fibre", "blue"),      QT_TRANSLATE_NOOP("Fibre", "orange"),
+    QT_TRANSLATE_NOOP("Fibre", "green"),     QT_TRANSLATE_NOOP("Fibre", "brown"),
+    QT_TRANSLATE_NOOP("Fibre", "slate"),     QT_TRANSLATE_NOOP("Fibre", "white"),
+    QT_TRANSLATE_NOOP("Fibre", "red"),       QT_TRANSLATE_NOOP("Fibre", "black"),
+    QT_TRANSLATE_NOOP("Fibre", "yellow"),    QT_TRANSLATE_NOOP("Fibre", "violet"),
+    QT_TRANSLATE_NOOP("Fibre", "rose"),      QT_TRANSLATE_NOOP("Fibre", "aqua"),
+    QT_TRANSLATE_NOOP("Fibre", "turquoise"), QT_TRANSLATE_NOOP("Fibre", "natural"),
+    QT_TRANSLATE_NOOP("Fibre", "lime"),      QT_TRANSLATE_NOOP("Fibre", "grey"),
+    QT_TRANSLATE_NOOP("Fibre", "pink")};
 
 }  // namespace
 
 QColor screenColour(FibreColour colour) {
-    return QColor::fromRgb(of(colour).rgb);
+    return fibreColour(colour);
 }
 
 QString wordOf(FibreColour colour) {
-    return QCoreApplication::translate("Fibre", of(colour).word);
+    return QCoreApplication::translate("Fibre", std::string(word(colour)).c_str());
 }
 
 QString wordsOf(const FibreLook& look) {
