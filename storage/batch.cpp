@@ -32,19 +32,36 @@ void put(Canonical& c, const RecordVersion& v) {
     put(c, v.base);
 }
 
-void put(Canonical& c, const ArcVersion& v) {
+/// What repeats from arc to arc is written once: a mark says "as before".
+template <class T, class Write>
+void unlessSame(Canonical& c, const T* before, const T& now, Write&& write) {
+    if (before != nullptr && *before == now) {
+        c.same();
+    } else {
+        write();
+    }
+}
+
+void put(Canonical& c, const ArcVersion& v, const SpliceArc* before) {
     const SpliceArc& a = v.arc;
-    c.text("arc").uuid(a.id.uuid).integer(a.at.ms).integer(a.at.offsetMinutes).uuid(a.splicer.uuid);
-    c.maybe(plainId(a.cleaver)).maybe(plainId(a.job)).maybe(plainId(a.closure));
-    c.text(a.mode).integer(a.channels).maybe(plain(a.counter)).maybe(plain(a.ambient.temperature));
-    c.maybe(plain(a.ambient.humidity)).maybe(plain(a.ambient.pressure)).text(a.operatorName);
-    c.integer(static_cast<int>(a.origin));
+    const auto last = [before](auto member) { return before == nullptr ? nullptr : &(before->*member); };
+    c.text("arc").uuid(a.id.uuid).integer(a.at.ms).integer(a.at.offsetMinutes);
+    unlessSame(c, last(&SpliceArc::splicer), a.splicer, [&] { c.uuid(a.splicer.uuid); });
+    unlessSame(c, last(&SpliceArc::cleaver), a.cleaver, [&] { c.maybe(plainId(a.cleaver)); });
+    unlessSame(c, last(&SpliceArc::job), a.job, [&] { c.maybe(plainId(a.job)); });
+    unlessSame(c, last(&SpliceArc::closure), a.closure, [&] { c.maybe(plainId(a.closure)); });
+    unlessSame(c, last(&SpliceArc::mode), a.mode, [&] { c.text(a.mode); });
+    unlessSame(c, last(&SpliceArc::operatorName), a.operatorName, [&] { c.text(a.operatorName); });
+    c.integer(a.channels).maybe(plain(a.counter)).maybe(plain(a.ambient.temperature));
+    c.maybe(plain(a.ambient.humidity)).maybe(plain(a.ambient.pressure)).integer(static_cast<int>(a.origin));
     put(c, v.base);
 }
 
-void put(Canonical& c, const ReadingVersion& v) {
+void put(Canonical& c, const ReadingVersion& v, const Uuid* before) {
     const Reading& r = v.reading;
-    c.text("r").uuid(v.arc).integer(r.channel).integer(r.loss.value).maybe(plain(r.cleaveLeft));
+    c.text("r");
+    unlessSame(c, before, v.arc, [&] { c.uuid(v.arc); });
+    c.integer(r.channel).integer(r.loss.value).maybe(plain(r.cleaveLeft));
     c.maybe(plain(r.cleaveRight)).text(r.fibreA).text(r.fibreB).integer(r.attempt);
     c.integer(static_cast<int>(r.state)).text(r.note);
     put(c, v.base);
@@ -69,6 +86,7 @@ void Batch::clear() {
     arcs.clear();
     readings.clear();
     setAside.clear();
+    novelty = Novelty::Unknown;
 }
 
 Digest digestOf(Batch& batch) {
@@ -84,17 +102,30 @@ Digest digestOf(Batch& batch) {
                                   c.view().size());
         c.clear();
     };
-    constexpr std::size_t piece = 1 << 16;
-    const auto all = [&](const auto& rows) {
-        for (const auto& row : rows) {
-            put(c, row);
-            if (c.view().size() > piece) flush();
-        }
+    constexpr std::size_t piece = 1 << 14;
+    const auto flushBig = [&] {
+        if (c.view().size() > piece) flush();
     };
-    all(batch.records);
-    all(batch.arcs);
-    all(batch.readings);
-    all(batch.setAside);
+    for (const auto& row : batch.records) {
+        put(c, row);
+        flushBig();
+    }
+    const SpliceArc* lastArc = nullptr;
+    for (const auto& row : batch.arcs) {
+        put(c, row, lastArc);
+        lastArc = &row.arc;
+        flushBig();
+    }
+    const Uuid* lastOwner = nullptr;
+    for (const auto& row : batch.readings) {
+        put(c, row, lastOwner);
+        lastOwner = &row.arc;
+        flushBig();
+    }
+    for (const auto& row : batch.setAside) {
+        put(c, row);
+        flushBig();
+    }
     flush();
     Digest digest;
     crypto_hash_sha256_final(&state, digest.data());

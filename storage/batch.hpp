@@ -39,11 +39,15 @@ struct SetAsideVersion {
     std::string text;
 };
 
+/// Whether the arcs of a batch are known to be in no version in the book yet.
+enum class Novelty { Unknown, AllArcsNew };
+
 struct Batch {
     std::vector<RecordVersion> records;
     std::vector<ArcVersion> arcs;
     std::vector<ReadingVersion> readings;
     std::vector<SetAsideVersion> setAside;
+    Novelty novelty = Novelty::Unknown;
 
     [[nodiscard]] bool empty() const {
         return records.empty() && arcs.empty() && readings.empty() && setAside.empty();

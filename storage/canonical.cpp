@@ -62,6 +62,11 @@ Canonical& Canonical::nothing() {
     return *this;
 }
 
+Canonical& Canonical::same() {
+    out_ += 's';
+    return *this;
+}
+
 std::string Canonical::take() {
     return std::exchange(out_, {});
 }

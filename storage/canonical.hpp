@@ -26,6 +26,8 @@ class Canonical {
     Canonical& bytes(std::span<const std::uint8_t> value);
     Canonical& uuid(const Uuid& value) { return bytes(value.bytes); }
     Canonical& nothing();
+    /// As in the row before.
+    Canonical& same();
     Canonical& maybe(const std::optional<std::int64_t>& value) { return value ? integer(*value) : nothing(); }
     Canonical& maybe(const std::optional<Uuid>& value) { return value ? uuid(*value) : nothing(); }
 

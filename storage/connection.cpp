@@ -14,17 +14,19 @@ constexpr int busyMs = 5'000;
 constexpr int logLimitBytes = 16 << 20;
 
 int flagsFor(Access access) {
+    // A connection belongs to one thread; SQLite need not lock it.
+    constexpr int noMutex = SQLITE_OPEN_NOMUTEX;
     switch (access) {
         case Access::Create:
-            return SQLite::OPEN_READWRITE | SQLite::OPEN_CREATE;
+            return noMutex | SQLite::OPEN_READWRITE | SQLite::OPEN_CREATE;
         case Access::ReadWrite:
-            return SQLite::OPEN_READWRITE;
+            return noMutex | SQLite::OPEN_READWRITE;
         case Access::ReadOnly:
-            return SQLite::OPEN_READONLY;
+            return noMutex | SQLite::OPEN_READONLY;
         case Access::Immutable:
-            return SQLite::OPEN_READONLY | SQLite::OPEN_URI;
+            return noMutex | SQLite::OPEN_READONLY | SQLite::OPEN_URI;
     }
-    return SQLite::OPEN_READONLY;
+    return noMutex | SQLite::OPEN_READONLY;
 }
 
 std::string nameFor(const std::filesystem::path& file, Access access) {

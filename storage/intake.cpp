@@ -209,6 +209,9 @@ Result<std::vector<ImportCount>> takeIn(const IntakeRequest& request, Clock& clo
         std::vector<ImportCount> counts;
         try {
             Connection& connection = *open->connection;
+            // Every key that goes into a row here was looked up or made in this very transaction; asking for
+            // it again, eight times a row, would take half of the time.
+            connection.execute("PRAGMA foreign_keys = OFF");
             WriteTransaction transaction(connection);
             Ledger ledger(connection, clock, random);
             KitFinder kit(connection, ledger);

@@ -298,9 +298,15 @@ void Ledger::insertSplices(const Batch& batch, std::int64_t journal) {
         while (reading != batch.readings.end() && (limit == nullptr || reading->arc < *limit))
             readingsOf(findArc(reading->arc));
     };
+    const auto withdrawals =
+        connection_.number("SELECT EXISTS (SELECT 1 FROM record WHERE kind = 'withdrawal' AND live = 1)") != 0
+            ? Withdrawals::Some
+            : Withdrawals::None;
     for (const auto& version : batch.arcs) {
         readingsBefore(&version.arc.id.uuid);
-        readingsOf(insertArc(version, journal));
+        const Uuid& id = version.arc.id.uuid;
+        const KnownArc arc = batch.novelty == Novelty::AllArcsNew ? newArc(id) : findArc(id);
+        readingsOf(insertArc(version, journal, arc, withdrawals));
     }
     readingsBefore(nullptr);
 }
@@ -313,24 +319,29 @@ Ledger::KnownArc Ledger::findArc(const Uuid& id) {
         if (q.with(arc.key).step()) arc.shows = Shows::Yes;
         return arc;
     }
-    connection_.query("INSERT INTO identity(id) VALUES (?)").with(id).run();
-    arc.key = sqlite3_last_insert_rowid(connection_.database().getHandle());
-    arc.readings = Readings::None;
-    return arc;
+    return newArc(id);
 }
 
-Ledger::KnownArc Ledger::insertArc(const ArcVersion& version, std::int64_t journal) {
+Ledger::KnownArc Ledger::newArc(const Uuid& id) {
+    connection_.query("INSERT INTO identity(id) VALUES (?)").with(id).run();
+    return {id, sqlite3_last_insert_rowid(connection_.database().getHandle()), Shows::No, Readings::None};
+}
+
+Ledger::KnownArc Ledger::insertArc(const ArcVersion& version, std::int64_t journal, KnownArc arc,
+                                   Withdrawals withdrawals) {
     const SpliceArc& a = version.arc;
     const auto key = [this](const auto& id) -> std::optional<std::int64_t> {
         if (!id) return std::nullopt;
         return identityKey(id->uuid);
     };
-    KnownArc arc = findArc(a.id.uuid);
     const bool fresh = arc.readings == Readings::None;
     if (fresh) {
         // A withdrawal may have come before the arc, from another laptop.
-        Query q = connection_.query("SELECT 1 FROM record WHERE id = ? AND kind = 'withdrawal'");
-        arc.shows = q.with(arc.id).step() ? Shows::No : Shows::Yes;
+        arc.shows = Shows::Yes;
+        if (withdrawals == Withdrawals::Some) {
+            Query q = connection_.query("SELECT 1 FROM record WHERE id = ? AND kind = 'withdrawal'");
+            if (q.with(arc.id).step()) arc.shows = Shows::No;
+        }
     }
     connection_
         .query(

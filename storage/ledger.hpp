@@ -84,6 +84,7 @@ class Ledger {
     /// The arc that is being written; its readings follow it.
     enum class Shows { No, Yes };
     enum class Readings { None, Perhaps };
+    enum class Withdrawals { None, Some };
     struct KnownArc {
         Uuid id;
         std::int64_t key = 0;
@@ -91,8 +92,10 @@ class Ledger {
         Readings readings = Readings::Perhaps;
     };
     void insertSplices(const Batch& batch, std::int64_t journal);
-    KnownArc insertArc(const ArcVersion& version, std::int64_t journal);
+    KnownArc insertArc(const ArcVersion& version, std::int64_t journal, KnownArc arc,
+                       Withdrawals withdrawals);
     KnownArc findArc(const Uuid& id);
+    KnownArc newArc(const Uuid& id);
     void insertReading(const ReadingVersion& version, std::int64_t journal, const KnownArc& arc);
     void insertSetAside(const SetAsideVersion& row, std::int64_t journal);
     void showLatestRecord(const std::string& kind, const Uuid& id);
