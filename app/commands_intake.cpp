@@ -3,6 +3,7 @@
 #include <ostream>
 
 #include "app/command.hpp"
+#include "storage/csv_values.hpp"
 #include "storage/intake.hpp"
 
 namespace arc::app {
@@ -38,8 +39,8 @@ void printText(const ImportCount& count, const std::string& file, std::ostream& 
     for (const auto& note : count.notes) out << "  note: " << note << '\n';
     for (std::size_t i = 0; i < count.rows.size() && i < shown; ++i) {
         const auto& row = count.rows[i];
-        out << "  line " << row.line << (row.column.empty() ? "" : ", " + row.column) << ": " << row.reason
-            << '\n';
+        out << "  line " << row.line << (row.column.empty() ? "" : ", " + row.column) << ": "
+            << storage::showable(row.reason, 500) << '\n';
     }
     if (count.setAside > shown) out << "  and " << count.setAside - shown << " more\n";
 }
