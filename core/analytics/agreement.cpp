@@ -11,6 +11,7 @@
 #include "core/analytics/run_length.hpp"
 #include "core/optics/splice_loss.hpp"
 #include "core/stats/normal.hpp"
+#include "core/stats/plain_number.hpp"
 #include "core/stats/student.hpp"
 
 namespace arc::drift {
@@ -92,8 +93,8 @@ Result<Agreement> agreement(std::span<const double> differencesDb) {
 
 Result<DifferenceChart> differenceChart(std::span<const double> differencesDb, double budget) {
     if (!(budget >= 10 && budget <= 1e6))
-        return fail(ProblemCode::BadInput, "the false-alarm budget is out of range", std::to_string(budget),
-                    "give one false signal per 10 to 1,000,000 splices");
+        return fail(ProblemCode::BadInput, "the false-alarm budget is out of range",
+                    stats::plainNumber(budget), "give one false signal per 10 to 1,000,000 splices");
     if (!allFinite(differencesDb)) return fail(ProblemCode::BadInput, "a difference is not a number");
     const auto limit = limitFor(CusumChart{.k = referenceValue, .sides = Sides::Both}, budget);
     if (!limit) return tl::unexpected(limit.error());

@@ -7,6 +7,8 @@
 #include <string>
 #include <utility>
 
+#include "core/stats/plain_number.hpp"
+
 namespace arc::drift {
 namespace {
 
@@ -49,7 +51,7 @@ Result<void> checkLaw(std::span<const double> scores, std::span<const double> pr
     }
     if (std::abs(sum - 1) > 1e-6)
         return fail(ProblemCode::BadInput, "the probabilities of the scores do not add up to 1",
-                    "sum " + std::to_string(sum));
+                    "sum " + stats::plainNumber(sum));
     return {};
 }
 
@@ -149,7 +151,7 @@ tl::unexpected<Problem> tooLong() {
 tl::unexpected<Problem> noLimit(double k) {
     return fail(ProblemCode::BadInput,
                 "no CUSUM limit within reach has the wanted run length: the scores hardly fall behind k",
-                "k = " + std::to_string(k), "raise the reference value k above the mean score");
+                "k = " + stats::plainNumber(k), "raise the reference value k above the mean score");
 }
 
 bool isTooLong(double arl) {
@@ -173,7 +175,7 @@ Result<std::vector<double>> discreteCusumArls(std::span<const double> scores,
     for (const double h : limits) {
         if (!(h >= 0) || !(h / law->step < mostStates))
             return fail(ProblemCode::BadInput, "the CUSUM limit h is below 0 or too far for the chain's step",
-                        "h = " + std::to_string(h), "give a limit of at least 0 or a wider step");
+                        "h = " + stats::plainNumber(h), "give a limit of at least 0 or a wider step");
         needed = std::max(needed, static_cast<int>(std::ceil(lastState(*law, h))) + 1);
     }
     GrowingChain chain(*law);
@@ -205,7 +207,7 @@ Result<double> discreteCusumLimit(std::span<const double> scores, std::span<cons
                                   double k, double arl, ChainGrid grid) {
     if (!(arl > 1 && arl <= 1e9))
         return fail(ProblemCode::BadInput, "the wanted run length must lie above 1 and at most at 1e9",
-                    std::to_string(arl));
+                    stats::plainNumber(arl));
     const auto law = increments(scores, probabilities, k, grid);
     if (!law) return tl::unexpected(law.error());
     double drift = 0;

@@ -8,6 +8,7 @@
 #include <exception>
 #include <string>
 
+#include "core/stats/plain_number.hpp"
 #include "core/stats/policy.hpp"
 
 namespace arc::drift::detail {
@@ -23,7 +24,7 @@ Result<double> limitWithArl(double arl, double highest,
                             const std::function<Result<double>(double)>& runLength) {
     if (!(arl > 1 && arl <= 1e9))
         return fail(ProblemCode::BadInput, "the wanted run length must lie above 1 and at most at 1e9",
-                    std::to_string(arl), "give a budget of more than one reading");
+                    stats::plainNumber(arl), "give a budget of more than one reading");
     const auto excess = [&](double limit) {
         const Result<double> found = runLength(limit);
         return std::log(found.value_or(longestArl)) - std::log(arl);
@@ -31,13 +32,13 @@ Result<double> limitWithArl(double arl, double highest,
     const double lowest = 1e-6;
     if (excess(lowest) >= 0)
         return fail(ProblemCode::BadInput, "the wanted run length is too short for any limit above 0",
-                    std::to_string(arl), "give a longer run length");
+                    stats::plainNumber(arl), "give a longer run length");
     double low = lowest, high = 1;
     while (excess(high) < 0) {
         low = high;
         if (high >= highest)
             return fail(ProblemCode::BadInput, "no limit within reach has the wanted run length",
-                        std::to_string(arl), "give a shorter run length or a larger k");
+                        stats::plainNumber(arl), "give a shorter run length or a larger k");
         high = std::min(high + std::max(1.0, high / 2), highest);
     }
     try {

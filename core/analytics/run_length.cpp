@@ -11,6 +11,7 @@
 #include "core/analytics/limit_search.hpp"
 #include "core/analytics/two_sided_cusum.hpp"
 #include "core/stats/normal.hpp"
+#include "core/stats/plain_number.hpp"
 
 namespace arc::drift {
 namespace {
@@ -28,8 +29,7 @@ constexpr double negligible = 1e-15;  // of the runs still going on
 constexpr int mostSteps = 1'000'000;
 
 std::string show(const char* name, double value) {
-    std::string text = std::to_string(value);
-    return std::string(name) + " = " + text;
+    return std::string(name) + " = " + stats::plainNumber(value);
 }
 
 tl::unexpected<Problem> outOfRange(const char* name, double value, const char* next) {
@@ -138,6 +138,14 @@ QuadratureChain chainOf(const CusumChart& chart, double shift, Nodes effort) {
         [chart, shift](double z, const Eigen::ArrayXd& nodes) { return cusumStep(chart, shift, z, nodes); }};
 }
 
+/// Walking reading by reading costs seconds below that.
+Result<void> checkWalk(const EwmaChart& chart) {
+    if (chart.lambda < 0.005)
+        return outOfRange("lambda", chart.lambda,
+                          "give at least 0.005 with drift, a head start or exact-variance limits");
+    return {};
+}
+
 /// Follows the law of the statistic reading by reading while limits or mean change.
 class Walk {
   public:
@@ -184,6 +192,7 @@ class Walk {
 /// same readings started at +-d differ from one started at 0 by +-d (1 - lambda)^n: one chart whose limits
 /// open.
 Result<double> openingLimitsRunLength(const EwmaChart& chart, double shift, Nodes effort) {
+    if (auto ok = checkWalk(chart); !ok) return tl::unexpected(ok.error());
     const double deviation = longRunDeviation(chart.lambda);
     const double limit = chart.limit * deviation;
     const LowerEnd end = lowerEnd(chart);
@@ -203,7 +212,7 @@ Result<double> openingLimitsRunLength(const EwmaChart& chart, double shift, Node
                          return ewmaStep(chart.lambda, end, now, shift, z, to);
                      });
         if (walk.remaining() < negligible) return reportedArl(sum);
-        if (limit - now < 1e-14 * limit) break;
+        if (limit - now < 1e-12 * limit) break;
     }
     return reportedArl(sum + walk.further(chainOf(chart, shift, effort)));
 }
@@ -226,18 +235,44 @@ Result<double> climbingRunLength(
                 "ask for the run length without drift");
 }
 
-/// As in averageRunLength, averaged over where the sums stand; each enters linearly.
+/// One sum of a CUSUM.
+struct Side {
+    QuadratureChain chain;
+    Eigen::VectorXd from;  ///< run lengths from its states, the first from 0
+};
+
+Side sideOf(const CusumChart& chart, double shift, Nodes nodes) {
+    QuadratureChain chain = chainOf(chart, shift, nodes);
+    Eigen::VectorXd from = chain.stepsToLeave();
+    return {std::move(chain), std::move(from)};
+}
+
+/// Run lengths of one sum alone: from where it stands and from 0.
+struct Alone {
+    double started = 0;
+    double fromZero = 0;
+};
+
+/// When one sum signals the other is back at 0, so the run lengths add like rates (J. M. Lucas & R. B.
+/// Crosier, Technometrics 24, 1982). One of them may be astronomical or infinite: divided through by it.
+double bothSides(Alone one, Alone other) {
+    if (!(one.fromZero <= other.fromZero)) std::swap(one, other);
+    if (!std::isfinite(other.fromZero)) return one.started;
+    return (one.started + one.fromZero * (other.started / other.fromZero - 1)) /
+           (1 + one.fromZero / other.fromZero);
+}
+
+/// The run length is linear in that of each sum, so it may be averaged over where they stand.
 Result<double> twoSidedSteadyState(const CusumChart& chart, double shift, Nodes nodes) {
     const auto before = detail::longRunOfTwoSums(chart.k, chart.h, withEffort(1, nodes));
     if (!before) return tl::unexpected(before.error());
-    const QuadratureChain up = chainOf(chart, shift, nodes), down = chainOf(chart, -shift, nodes);
-    const Eigen::VectorXd upFrom = up.stepsToLeave(), downFrom = down.stepsToLeave();
-    double upMean = 0, downShare = 0;
-    for (std::size_t i = 0; i < before->at.size(); ++i) {
-        upMean += before->mass[i] * up.stepsToLeaveFrom(before->at[i], upFrom);
-        downShare += before->mass[i] * down.stepsToLeaveFrom(before->at[i], downFrom) / downFrom[0];
-    }
-    return reportedArl((upMean + upFrom[0] * (downShare - 1)) / (1 + upFrom[0] / downFrom[0]));
+    const auto mean = [&](const Side& side) {
+        double sum = 0;
+        for (std::size_t i = 0; i < before->at.size(); ++i)
+            sum += before->mass[i] * side.chain.stepsToLeaveFrom(before->at[i], side.from);
+        return Alone{sum, side.from[0]};
+    };
+    return reportedArl(bothSides(mean(sideOf(chart, shift, nodes)), mean(sideOf(chart, -shift, nodes))));
 }
 
 }  // namespace
@@ -254,16 +289,12 @@ Result<double> averageRunLength(const EwmaChart& chart, double shift, Nodes node
 
 Result<double> averageRunLength(const CusumChart& chart, double shift, Nodes nodes) {
     if (auto ok = check(chart, "shift", shift); !ok) return tl::unexpected(ok.error());
-    const QuadratureChain up = chainOf(chart, shift, nodes);
-    const Eigen::VectorXd upFrom = up.stepsToLeave();
-    const double upStarted = up.stepsToLeaveFrom(chart.headStart, upFrom);
-    if (chart.sides == Sides::Upper) return reportedArl(upStarted);
-    const QuadratureChain down = chainOf(chart, -shift, nodes);
-    const Eigen::VectorXd downFrom = down.stepsToLeave();
-    // When one sum signals the other is back at 0, so the run lengths add like rates (Lucas & Crosier 1982).
-    // Divided through by the run length downward from 0, which may be astronomical.
-    const double downStarted = down.stepsToLeaveFrom(chart.headStart, downFrom) / downFrom[0];
-    return reportedArl((upStarted + upFrom[0] * (downStarted - 1)) / (1 + upFrom[0] / downFrom[0]));
+    const Side up = sideOf(chart, shift, nodes);
+    const double started = up.chain.stepsToLeaveFrom(chart.headStart, up.from);
+    if (chart.sides == Sides::Upper) return reportedArl(started);
+    const Side down = sideOf(chart, -shift, nodes);
+    return reportedArl(bothSides({started, up.from[0]},
+                                 {down.chain.stepsToLeaveFrom(chart.headStart, down.from), down.from[0]}));
 }
 
 Result<double> steadyStateRunLength(const EwmaChart& chart, double shift, Nodes nodes) {
@@ -287,6 +318,7 @@ Result<double> driftRunLength(const EwmaChart& chart, double slope, Nodes nodes)
                     "leave the head start out");
     if (chart.sides == Sides::Upper && slope < 0)
         return outOfRange("slope", slope, "an upper chart never sees a falling mean; give a slope above 0");
+    if (auto ok = checkWalk(chart); !ok) return tl::unexpected(ok.error());
     const double limit = chart.limit * longRunDeviation(chart.lambda);
     const LowerEnd end = lowerEnd(chart);
     return climbingRunLength(chart.headStart * longRunDeviation(chart.lambda),

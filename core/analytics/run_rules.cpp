@@ -15,6 +15,7 @@
 
 #include "core/analytics/limit_search.hpp"
 #include "core/stats/normal.hpp"
+#include "core/stats/plain_number.hpp"
 
 namespace arc::drift {
 namespace {
@@ -143,15 +144,15 @@ Eigen::VectorXd longRun(const Chain& chain, double limit) {
 Result<void> check(const ShewhartChart& chart, double shift) {
     if (!(chart.limit > 0 && chart.limit <= 20))
         return fail(ProblemCode::BadInput, "the limit is out of range",
-                    "limit = " + std::to_string(chart.limit), "give a limit above 0 and at most 20");
+                    "limit = " + stats::plainNumber(chart.limit), "give a limit above 0 and at most 20");
     if (chart.rules.empty())
         return fail(ProblemCode::BadInput, "no run rule was chosen", "", "choose at least one of 1, 2, 3, 4");
     if (chart.sameSide < 2 || chart.sameSide > 20)
         return fail(ProblemCode::BadInput, "the run on one side is out of range",
                     std::to_string(chart.sameSide), "give a length from 2 to 20");
     if (!(std::abs(shift) <= 50))
-        return fail(ProblemCode::BadInput, "the shift is out of range", "shift = " + std::to_string(shift),
-                    "give a number from -50 to 50");
+        return fail(ProblemCode::BadInput, "the shift is out of range",
+                    "shift = " + stats::plainNumber(shift), "give a number from -50 to 50");
     return {};
 }
 

@@ -10,6 +10,7 @@
 
 #include "core/analytics/integral_equation.hpp"
 #include "core/analytics/limit_search.hpp"
+#include "core/stats/plain_number.hpp"
 
 namespace arc::drift {
 namespace {
@@ -51,10 +52,10 @@ Result<void> check(const MewmaChart& chart) {
         return fail(ProblemCode::BadInput, "the number of streams is out of range",
                     std::to_string(chart.streams), "give 1 to 64");
     if (!(chart.r >= 0.01 && chart.r <= 1))
-        return fail(ProblemCode::BadInput, "the weight r is out of range", std::to_string(chart.r),
+        return fail(ProblemCode::BadInput, "the weight r is out of range", stats::plainNumber(chart.r),
                     "give a weight from 0.01 to 1");
     if (!(chart.limit > 0 && chart.limit <= 400))
-        return fail(ProblemCode::BadInput, "the limit is out of range", std::to_string(chart.limit),
+        return fail(ProblemCode::BadInput, "the limit is out of range", stats::plainNumber(chart.limit),
                     "give a limit above 0 and at most 400");
     return {};
 }

@@ -13,6 +13,7 @@
 
 #include "core/analytics/integral_equation.hpp"
 #include "core/stats/normal.hpp"
+#include "core/stats/plain_number.hpp"
 
 namespace arc::drift::detail {
 namespace {
@@ -20,7 +21,7 @@ namespace {
 using stats::normalCdf;
 using stats::normalDensity;
 
-constexpr double mostPeriods = 60;
+constexpr double mostPeriods = 60, highestLimit = 15;
 constexpr int mostRounds = 20000;
 
 struct Segment {
@@ -104,86 +105,51 @@ Eigen::ArrayXd weightsUpTo(const Axis& axis, Eigen::Index end, Eigen::Index all,
     return weights;
 }
 
-/// Unnormalised: mass at (0, 0), density on either axis, density of both up by total and upper sum.
+/// Unnormalised: mass at (0, 0), density on either axis, density of both up by total and upper sum (for each
+/// total in turn, at its own nodes on (0, total)).
 struct Law {
     double origin = 1;
     Eigen::VectorXd axis;
-    std::vector<Eigen::VectorXd> both;  ///< per total, at its own nodes on (0, total)
+    Eigen::VectorXd both;
 };
 
+Eigen::ArrayXd densities(const Eigen::ArrayXd& z) {
+    return 0.3989422804014326779399460599 * (-0.5 * z.square()).exp();
+}
+
+/// Everything one reading does to a Law, as matrices.
 class TwoSums {
   public:
     TwoSums(double k, double h, int refined) : k_(k), axis_(axisOf(k, h, refined)) {
-        const Eigen::Index n = axis_.size(), totals = axis_.totals();
-        for (Eigen::Index s = 0; s < totals; ++s)
-            splits_.push_back(gaussLegendre(0, axis_.at[s],
-                                            refined * (10 + static_cast<int>(std::ceil(2.5 * axis_.at[s])))));
-        axisToAxis_.resize(n, n);
-        totalWeights_.resize(n, totals);
-        for (Eigen::Index i = 0; i < n; ++i) {
-            const double to = axis_.at[i];
-            // From an axis to a place on one: along itself, or across through the origin's corner.
-            axisToAxis_.row(i) = weightsUpTo(axis_, i + axis_.perPeriod, n, [&](double u) {
-                return normalDensity(to - u + k_) + normalDensity(to + k_);
-            });
-            if (totals > 0)
-                totalWeights_.row(i) =
-                    weightsUpTo(axis_, i + axis_.perPeriod, totals, [](double) { return 1.0; });
-        }
+        placeSplits(refined);
+        fromAxis();
+        fromBoth();
     }
 
     /// One reading; the result's mass against the old one's is the chance of no signal.
     [[nodiscard]] Law next(const Law& now) const {
-        const Eigen::Index n = axis_.size(), totals = axis_.totals();
         Law law;
-        law.origin = now.origin * (normalCdf(k_) - normalCdf(-k_));
-        law.axis = axisToAxis_ * now.axis;
-        for (Eigen::Index i = 0; i < n; ++i) {
-            const double u = axis_.at[i];
-            law.axis[i] += now.origin * normalDensity(u + k_);
-            if (i < axis_.perPeriod)
-                law.origin += 2 * axis_.weight[i] * now.axis[i] * (normalCdf(k_ - u) - normalCdf(-k_));
-        }
-        for (Eigen::Index s = 0; s < totals; ++s) {
-            const Quadrature& split = splits_[static_cast<std::size_t>(s)];
-            const Eigen::ArrayXd mass = now.both[static_cast<std::size_t>(s)].array() * split.weights;
-            const double total = axis_.at[s];
-            for (Eigen::Index i = 0; i < n; ++i)
-                if (totalWeights_(i, s) != 0)
-                    law.axis[i] +=
-                        totalWeights_(i, s) * (mass * densities(axis_.at[i] + k_ - split.nodes)).sum();
-            if (s < axis_.perPeriod)
-                for (Eigen::Index q = 0; q < mass.size(); ++q)
-                    law.origin += axis_.weight[s] * mass[q] *
-                                  (normalCdf(k_ - split.nodes[q]) - normalCdf(total - split.nodes[q] - k_));
-        }
-        for (Eigen::Index s = 0; s < totals; ++s) {
-            const Eigen::ArrayXd& v = splits_[static_cast<std::size_t>(s)].nodes;
+        law.origin = now.origin * (normalCdf(k_) - normalCdf(-k_)) + axisToOrigin_.dot(now.axis) +
+                     bothToOrigin_.dot(now.both);
+        law.axis = now.origin * originToAxis_ + axisToAxis_ * now.axis + bothToAxis_ * now.both;
+        law.both.resize(now.both.size());
+        for (Eigen::Index s = 0; s < axis_.totals(); ++s) {
             const Eigen::Index above = s + axis_.perPeriod;
-            Eigen::ArrayXd density = now.axis[above] * (densities(v - axis_.at[s] - k_) + densities(v + k_));
-            if (above < totals) {
-                const Quadrature& split = splits_[static_cast<std::size_t>(above)];
-                const Eigen::ArrayXd mass = now.both[static_cast<std::size_t>(above)].array() * split.weights;
-                for (Eigen::Index q = 0; q < mass.size(); ++q)
-                    density += mass[q] * densities(v - split.nodes[q] + k_);
-            }
-            law.both.push_back(density.matrix());
+            auto to = law.both.segment(first_[s], splits_[s].nodes.size());
+            to = now.axis[above] * axisToBoth_.segment(first_[s], splits_[s].nodes.size());
+            if (above < axis_.totals())
+                to += bothToBoth_[static_cast<std::size_t>(s)] *
+                      now.both.segment(first_[above], splits_[above].nodes.size());
         }
         return law;
     }
 
     [[nodiscard]] Law start() const {
-        Law law;
-        law.axis = Eigen::VectorXd::Zero(axis_.size());
-        for (const Quadrature& split : splits_) law.both.push_back(Eigen::VectorXd::Zero(split.nodes.size()));
-        return law;
+        return {1, Eigen::VectorXd::Zero(axis_.size()), Eigen::VectorXd::Zero(bothWeight_.size())};
     }
 
     [[nodiscard]] double mass(const Law& law) const {
-        double sum = law.origin + 2 * law.axis.dot(axis_.weight.matrix());
-        for (std::size_t s = 0; s < splits_.size(); ++s)
-            sum += axis_.weight[static_cast<Eigen::Index>(s)] * law.both[s].dot(splits_[s].weights.matrix());
-        return sum;
+        return law.origin + 2 * law.axis.dot(axis_.weight.matrix()) + law.both.dot(bothWeight_);
     }
 
     [[nodiscard]] SumLaw upperSum(const Law& law) const {
@@ -195,43 +161,104 @@ class TwoSums {
         };
         put(0, law.origin + law.axis.dot(axis_.weight.matrix()));
         for (Eigen::Index i = 0; i < axis_.size(); ++i) put(axis_.at[i], axis_.weight[i] * law.axis[i]);
-        for (std::size_t s = 0; s < splits_.size(); ++s)
-            for (Eigen::Index q = 0; q < splits_[s].nodes.size(); ++q)
-                put(splits_[s].nodes[q],
-                    axis_.weight[static_cast<Eigen::Index>(s)] * splits_[s].weights[q] * law.both[s][q]);
+        for (Eigen::Index i = 0; i < bothAt_.size(); ++i) put(bothAt_[i], bothWeight_[i] * law.both[i]);
         return upper;
     }
 
   private:
-    static Eigen::ArrayXd densities(const Eigen::ArrayXd& z) {
-        return 0.3989422804014326779399460599 * (-0.5 * z.square()).exp();
+    /// Nodes that split each total into its two sums.
+    void placeSplits(int refined) {
+        Eigen::Index all = 0;
+        for (Eigen::Index s = 0; s < axis_.totals(); ++s) {
+            const int count = refined * (10 + static_cast<int>(std::ceil(2.5 * axis_.at[s])));
+            splits_.push_back(gaussLegendre(0, axis_.at[s], count));
+            first_.push_back(all);
+            all += count;
+        }
+        bothAt_.resize(all);
+        bothWeight_.resize(all);
+        for (Eigen::Index s = 0; s < axis_.totals(); ++s) {
+            const Eigen::Index count = splits_[s].nodes.size();
+            bothAt_.segment(first_[s], count) = splits_[s].nodes.matrix();
+            bothWeight_.segment(first_[s], count) = (axis_.weight[s] * splits_[s].weights).matrix();
+        }
+    }
+
+    void fromAxis() {
+        const Eigen::Index n = axis_.size();
+        originToAxis_ = densities(axis_.at + k_).matrix();
+        axisToAxis_.resize(n, n);
+        axisToOrigin_ = Eigen::VectorXd::Zero(n);
+        for (Eigen::Index i = 0; i < n; ++i) {
+            const double to = axis_.at[i];
+            // Along the axis, or across the corner from the other one.
+            axisToAxis_.row(i) = weightsUpTo(axis_, i + axis_.perPeriod, n, [&](double u) {
+                return normalDensity(to - u + k_) + normalDensity(to + k_);
+            });
+            if (i < axis_.perPeriod)
+                axisToOrigin_[i] = 2 * axis_.weight[i] * (normalCdf(k_ - to) - normalCdf(-k_));
+        }
+        axisToBoth_.resize(bothAt_.size());
+        for (Eigen::Index s = 0; s < axis_.totals(); ++s) {
+            const Eigen::ArrayXd& v = splits_[s].nodes;
+            axisToBoth_.segment(first_[s], v.size()) =
+                (densities(v - axis_.at[s] - k_) + densities(v + k_)).matrix();
+        }
+    }
+
+    void fromBoth() {
+        const Eigen::Index n = axis_.size(), totals = axis_.totals();
+        Eigen::MatrixXd upTo(n, totals);
+        for (Eigen::Index i = 0; i < n; ++i)
+            upTo.row(i) = weightsUpTo(axis_, i + axis_.perPeriod, totals, [](double) { return 1.0; });
+        bothToAxis_.resize(n, bothAt_.size());
+        bothToOrigin_ = Eigen::VectorXd::Zero(bothAt_.size());
+        for (Eigen::Index s = 0; s < totals; ++s)
+            for (Eigen::Index q = 0; q < splits_[s].nodes.size(); ++q) {
+                const double v = splits_[s].nodes[q];
+                bothToAxis_.col(first_[s] + q) =
+                    (upTo.col(s).array() * splits_[s].weights[q] * densities(axis_.at + k_ - v)).matrix();
+                if (s < axis_.perPeriod)
+                    bothToOrigin_[first_[s] + q] = axis_.weight[s] * splits_[s].weights[q] *
+                                                   (normalCdf(k_ - v) - normalCdf(axis_.at[s] - v - k_));
+            }
+        for (Eigen::Index s = 0; s + axis_.perPeriod < totals; ++s) {
+            const Quadrature& from = splits_[s + axis_.perPeriod];
+            Eigen::MatrixXd step(splits_[s].nodes.size(), from.nodes.size());
+            for (Eigen::Index q = 0; q < from.nodes.size(); ++q)
+                step.col(q) = (from.weights[q] * densities(splits_[s].nodes - from.nodes[q] + k_)).matrix();
+            bothToBoth_.push_back(std::move(step));
+        }
     }
 
     double k_;
     Axis axis_;
-    std::vector<Quadrature> splits_;  ///< of each total into its two sums
-    Eigen::MatrixXd axisToAxis_, totalWeights_;
+    std::vector<Quadrature> splits_;   ///< per total
+    std::vector<Eigen::Index> first_;  ///< where a total's nodes begin in Law::both
+    Eigen::VectorXd bothAt_, bothWeight_;
+    Eigen::VectorXd originToAxis_, axisToOrigin_, axisToBoth_, bothToOrigin_;
+    Eigen::MatrixXd axisToAxis_, bothToAxis_;
+    std::vector<Eigen::MatrixXd> bothToBoth_;  ///< per total, from the total 2 k above
 };
-
-void scale(Law& law, double factor) {
-    law.origin *= factor;
-    law.axis *= factor;
-    for (Eigen::VectorXd& both : law.both) both *= factor;
-}
 
 }  // namespace
 
 Result<SumLaw> longRunOfTwoSums(double k, double h, int refined) {
+    if (!(h <= highestLimit))
+        return fail(ProblemCode::BadInput, "h is too large for the steady state of a two-sided CUSUM",
+                    "h = " + stats::plainNumber(h), "give at most 15, or ask for one side");
     if (!(k > 0) || h / (2 * k) > mostPeriods)
         return fail(ProblemCode::BadInput, "k is too small for the steady state of a two-sided CUSUM",
-                    "k = " + std::to_string(k), "give at least a hundredth of h, or ask for one side");
+                    "k = " + stats::plainNumber(k), "give at least a hundredth of h, or ask for one side");
     const TwoSums chart(k, h, refined);
     Law law = chart.start();
     double survival = 0;
     for (int round = 0; round < mostRounds; ++round) {
         Law following = chart.next(law);
         const double left = chart.mass(following);
-        scale(following, 1 / left);
+        following.origin /= left;
+        following.axis /= left;
+        following.both /= left;
         const double change =
             std::abs(left - survival) + (following.axis - law.axis).lpNorm<Eigen::Infinity>();
         law = std::move(following);

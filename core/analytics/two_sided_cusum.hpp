@@ -13,7 +13,7 @@ struct SumLaw {
     std::vector<double> mass;
 };
 
-/// `refined` multiplies the node counts. BadInput when h holds more than 60 steps of 2 k.
+/// `refined` multiplies the node counts. BadInput when h is above 15 or holds more than 60 steps of 2 k.
 [[nodiscard]] Result<SumLaw> longRunOfTwoSums(double k, double h, int refined);
 
 }  // namespace arc::drift::detail

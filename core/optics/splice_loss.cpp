@@ -5,6 +5,8 @@
 #include <numbers>
 #include <string>
 
+#include "core/stats/plain_number.hpp"
+
 namespace arc::optics {
 namespace {
 
@@ -16,8 +18,8 @@ double radius(const ModeField& fibre) {
 }
 
 tl::unexpected<Problem> outOfRange(const char* what, double value, const char* next) {
-    return fail(ProblemCode::BadInput, std::string("the ") + what + " is out of range", std::to_string(value),
-                next);
+    return fail(ProblemCode::BadInput, std::string("the ") + what + " is out of range",
+                stats::plainNumber(value), next);
 }
 
 bool within(double value, double low, double high) {

@@ -8,6 +8,7 @@
 #include <string>
 
 #include "core/stats/normal.hpp"
+#include "core/stats/plain_number.hpp"
 #include "core/stats/policy.hpp"
 
 namespace arc::stats {
@@ -18,7 +19,8 @@ Result<void> check(int x, int n, double confidence) {
         return fail(ProblemCode::BadInput, "a share needs at least one trial and no more hits than trials",
                     std::to_string(x) + " of " + std::to_string(n));
     if (!(confidence > 0 && confidence < 1))
-        return fail(ProblemCode::BadInput, "a confidence lies between 0 and 1", std::to_string(confidence));
+        return fail(ProblemCode::BadInput, "a confidence lies between 0 and 1",
+                    stats::plainNumber(confidence));
     return {};
 }
 

@@ -6,6 +6,7 @@
 #include <string>
 
 #include "core/stats/normal.hpp"
+#include "core/stats/plain_number.hpp"
 
 namespace arc::stats {
 namespace {
@@ -100,7 +101,8 @@ Result<MannWhitney> mannWhitney(std::span<const double> a, std::span<const doubl
 Result<Shift> hodgesLehmann(std::span<const double> a, std::span<const double> b, double confidence) {
     if (auto ok = check(a, b); !ok) return tl::unexpected(ok.error());
     if (!(confidence > 0 && confidence < 1))
-        return fail(ProblemCode::BadInput, "a confidence lies between 0 and 1", std::to_string(confidence));
+        return fail(ProblemCode::BadInput, "a confidence lies between 0 and 1",
+                    stats::plainNumber(confidence));
     const auto m = static_cast<double>(a.size()), n = static_cast<double>(b.size());
     if (m * n > mostPairs)
         return fail(ProblemCode::BadInput, "too many readings to compare pair by pair", "",

@@ -41,7 +41,7 @@ MUTANTS = [  # what is broken, file, text that is there once, text instead
     ("a head start never fades", "core/analytics/run_length.cpp", ": limit - offset * share;", ": limit - offset;"),
     ("drift one reading late", "core/analytics/run_length.cpp", "return step(n * slope, z, nodes);", "return step((n - 1) * slope, z, nodes);"),
     ("limit for a run length a thousandth longer", "core/analytics/limit_search.cpp", "- std::log(arl);", "- std::log(1.001 * arl);"),
-    ("both sums up are forgotten", "core/analytics/two_sided_cusum.cpp", "+ densities(v + k_)", ""),
+    ("both sums up are forgotten", "core/analytics/two_sided_cusum.cpp", "+ bothToAxis_ * now.both", ""),
     ("a run on one side one point longer", "core/analytics/run_rules.cpp", "next.run >= rules.sameSide", "next.run > rules.sameSide"),
     ("chain ends a whole step early", "core/analytics/discrete_cusum.cpp", "std::max(0.0, exact - 0.5)", "std::max(0.0, exact - 1.0)"),
     ("falls below zero leave the chain", "core/analytics/discrete_cusum.cpp", "to == 0 ? law.atMost(-from)", "to == 0 ? law.of(-from)"),

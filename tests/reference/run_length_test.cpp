@@ -205,6 +205,39 @@ TEST(RunLengthReference, CusumLimits) {
                        row.number("h"), 1e-8, row);
 }
 
+TEST(RunLength, ASumThatNeverSignalsLeavesTheOtherOne) {
+    // The downward sum cannot move; the upward one climbs by 30 a reading.
+    const auto far = averageRunLength(CusumChart{20, 200}, 50);
+    ASSERT_TRUE(far) << far.error().sentence();
+    EXPECT_NEAR(*far, *averageRunLength(CusumChart{20, 200, Sides::Upper}, 50), 1e-9);
+    EXPECT_NEAR(*averageRunLength(CusumChart{20, 200}, -50), *far, 1e-9);
+    EXPECT_NEAR(*averageRunLength(CusumChart{.k = 20, .h = 200, .headStart = 100}, 50), *far - 3.3, 0.7);
+}
+
+TEST(RunLength, RefusesWhatMakesNoSense) {
+    const double nan = std::nan("");
+    for (const EwmaChart& chart :
+         {EwmaChart{0, 3}, EwmaChart{1.1, 3}, EwmaChart{nan, 3}, EwmaChart{0.1, 0}, EwmaChart{0.1, nan},
+          EwmaChart{0.1, 21}, EwmaChart{0.1, 12}, EwmaChart{.lambda = 0.1, .limit = 3, .headStart = 3},
+          EwmaChart{.lambda = 0.1, .limit = 3, .headStart = -1}})
+        EXPECT_FALSE(averageRunLength(chart, 0)) << chart.lambda << ' ' << chart.limit;
+    for (const CusumChart& chart :
+         {CusumChart{-0.1, 4}, CusumChart{nan, 4}, CusumChart{0.5, 0}, CusumChart{0.5, nan},
+          CusumChart{0.5, 300}, CusumChart{0.5, 60}, CusumChart{.k = 0.5, .h = 4, .headStart = 4},
+          CusumChart{.k = 0.5, .h = 4, .headStart = 2.6}})
+        EXPECT_FALSE(averageRunLength(chart, 0)) << chart.k << ' ' << chart.h;
+    EXPECT_FALSE(averageRunLength(EwmaChart{}, nan));
+    EXPECT_FALSE(averageRunLength(CusumChart{}, 1e300));
+    EXPECT_FALSE(driftRunLength(EwmaChart{.sides = Sides::Upper}, -0.1));
+    EXPECT_FALSE(driftRunLength(EwmaChart{}, nan));
+    EXPECT_FALSE(driftRunLength(CusumChart{}, 0.1));
+    EXPECT_FALSE(steadyStateRunLength(CusumChart{0.01, 4}, 0));
+    EXPECT_FALSE(runLengthSurvival(EwmaChart{}, 0, -1));
+    EXPECT_FALSE(limitFor(EwmaChart{}, 1));
+    EXPECT_FALSE(limitFor(EwmaChart{}, nan));
+    EXPECT_FALSE(limitFor(CusumChart{.k = 0}, 1e9));
+}
+
 // Twice the nodes must change nothing, from slow narrow kernels to lambda = 1.
 TEST(RunLength, NodesAreEnough) {
     for (const double lambda : {0.005, 0.05, 0.2, 0.5, 1.0})
