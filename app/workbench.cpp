@@ -48,8 +48,22 @@ class BookWorkbench final : public Workbench {
         CloseoutRequest request;
         request.job = job;
         request.folder = folder;
-        return writeCloseoutFolder(**book, request, clock_, random_, progress)
-            .map([](const CloseoutWritten& written) { return written.folder; });
+        return written(**book, request, progress);
+    }
+
+    Result<std::filesystem::path> issueCloseout(JobId job, const std::filesystem::path& folder,
+                                                const std::string& by, Progress& progress) override {
+        if (!storage::WriterLock::heldByThisProcess(book_))
+            return fail(ProblemCode::Refused, "the logbook is open for reading only", book_.string(),
+                        "Close it where it is being written to, then open it again");
+        auto book = storage::openLogbook(book_, storage::OpenMode::Companion, clock_, random_);
+        if (!book) return tl::unexpected(book.error());
+        CloseoutRequest request;
+        request.job = job;
+        request.folder = folder;
+        request.state = closeout::RecordState::Final;
+        request.issuedBy = by;
+        return written(**book, request, progress);
     }
 
     Result<void> backup(const std::filesystem::path& destination, Progress& progress) override {
@@ -61,6 +75,11 @@ class BookWorkbench final : public Workbench {
     }
 
   private:
+    Result<std::filesystem::path> written(Logbook& book, const CloseoutRequest& request, Progress& progress) {
+        return writeCloseoutFolder(book, request, clock_, random_, progress)
+            .map([](const CloseoutWritten& answer) { return answer.folder; });
+    }
+
     std::filesystem::path book_;
     Clock& clock_;
     Random& random_;

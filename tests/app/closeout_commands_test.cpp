@@ -7,6 +7,7 @@
 
 #include "app/closeout_report.hpp"
 #include "app/command_list.hpp"
+#include "app/workbench.hpp"
 #include "storage/sqlite_logbook.hpp"
 #include "tests/support/closeout_folder.hpp"
 #include "tests/support/fakes.hpp"
@@ -203,6 +204,23 @@ TEST_F(CloseoutCommand, OwedCalibrationsComeFromTheCareRecords) {
             EXPECT_EQ(exception["key"], "calibration_owed/S-01/2031-03-03T08:05:00+01:00/1");
         }
     EXPECT_TRUE(isThere) << seen.dump(1);
+}
+
+TEST_F(CloseoutCommand, TheWindowsWayGivesTheSameRecords) {
+    NoProgress progress;
+    const auto workbench = makeWorkbench(path(), clock, random);
+    const auto draft = workbench->writeCloseout(test::idOf<JobId>(1), folder("draft"), progress);
+    ASSERT_TRUE(draft) << draft.error().sentence();
+    // Nobody holds the book for writing.
+    EXPECT_FALSE(workbench->issueCloseout(test::idOf<JobId>(1), folder("final"), "Quality office", progress));
+    decideAll();
+    const auto writer = storage::openLogbook(path(), storage::OpenMode::ReadWrite, clock, random);
+    ASSERT_TRUE(writer) << writer.error().sentence();
+    const auto issued =
+        workbench->issueCloseout(test::idOf<JobId>(1), folder("final"), "Quality office", progress);
+    ASSERT_TRUE(issued) << issued.error().sentence();
+    EXPECT_EQ((*writer)->issuedRecords(test::idOf<JobId>(1))->size(), 1u);
+    EXPECT_NE(workbench->verify(folder("final"), progress)->find("final no. 1"), std::string::npos);
 }
 
 TEST_F(CloseoutCommand, ADeviceIsKnownOnceItWasAcceptedByName) {
