@@ -28,10 +28,12 @@ class MemoryLogbook final : public Logbook {
     std::vector<MeasuredLoss> measuredList;
     std::map<std::string, std::string, std::less<>> settings;
     std::string head = "00";
+    std::vector<Entry> written;  ///< everything that was appended, in order
 
     using Logbook::append;
     Result<Receipt> append(std::span<const Entry> entries, const Context&) override {
         for (const Entry& entry : entries) {
+            written.push_back(entry);
             if (const auto* d = std::get_if<ExceptionDisposition>(&entry)) dispositionList.push_back(*d);
             if (const auto* i = std::get_if<IssuedRecord>(&entry)) issuedList.push_back(*i);
             if (const auto* s = std::get_if<Setting>(&entry)) settings[s->key] = s->value;

@@ -156,6 +156,22 @@ void ChartColumn::arrange() {
     }
     m_marks->setGeometry(0, m_readout->height() + gap, width(), height() - m_readout->height() - gap);
     m_marks->raise();
+    placeMarks();
+}
+
+void ChartColumn::placeMarks() {
+    m_layout->activate();
+    const int top = m_marks->y();
+    const int title = currentTheme().px(24);
+    std::vector<PlotSpan> plots;
+    const auto add = [&](const QFrame* card) {
+        if (card->isVisibleTo(this))
+            plots.push_back({card->y() - top + title, card->geometry().bottom() - top});
+    };
+    add(m_levelCard);
+    add(m_stripCard);
+    for (const auto& lower : m_lower) add(lower.card);
+    m_marks->setPlots(std::move(plots));
 }
 
 QSize ChartColumn::minimumSizeHint() const {

@@ -51,6 +51,7 @@ class ChartColumn : public QWidget {
 
   private:
     void arrange();
+    void placeMarks();
     void say();
 
     ArcWindow m_window;

@@ -185,12 +185,15 @@ std::vector<CareMark> careMarks(const SplicerHistory& history) {
         const auto after = std::ranges::lower_bound(history.arcs, event.at, {}, &HistoryArc::at);
         const auto arc = static_cast<double>(after - history.arcs.begin()) + 0.5;
         const QString name = careName(event.action);
+        const auto of = event.tool == history.splicer ? CareMark::Of::Splicer : CareMark::Of::Cleaver;
         // Several at one gap share a line.
-        if (!marks.empty() && marks.back().arc == arc) {
-            if (!marks.back().name.contains(name)) marks.back().name += QStringLiteral(" + ") + name;
-            continue;
+        const auto same = std::ranges::find_if(
+            marks, [&](const CareMark& mark) { return mark.arc == arc && mark.of == of; });
+        if (same == marks.end()) {
+            marks.push_back({arc, name, of});
+        } else if (!same->name.contains(name)) {
+            same->name += QStringLiteral(" + ") + name;
         }
-        marks.push_back({arc, name});
     }
     return marks;
 }

@@ -49,7 +49,7 @@ const HistoryReading* ReadingsModel::reading(std::size_t arc, int channel) const
 
 QVariant ReadingsModel::data(const QModelIndex& index, int role) const {
     if (role == Qt::TextAlignmentRole)
-        return index.column() == When || index.column() == Job ? QVariant(Qt::AlignLeft | Qt::AlignVCenter)
+        return index.column() == When || index.column() == Job ? QVariant(Qt::AlignCenter)
                                                                : QVariant(Qt::AlignRight | Qt::AlignVCenter);
     if (role != Qt::DisplayRole) return {};
     const auto arc = m_arcs[static_cast<std::size_t>(index.row())];
@@ -155,10 +155,26 @@ ReadingsTable::ReadingsTable(const QString& title, std::shared_ptr<const DriftVi
     m_table->verticalHeader()->hide();
     m_table->verticalHeader()->setDefaultSectionSize(theme.px(30));
     const QFontMetrics metrics(theme.font(Text::Body));
+    const auto sampleOf = [&](int column) -> QString {
+        switch (column) {
+            case ArcNumber:
+                return text::number(static_cast<std::int64_t>(history.arcs.size()));
+            case When:
+                return QStringLiteral("30 Sep 2031 00:00");
+            case Job: {
+                QString longest;
+                for (const auto& label : history.jobLabels)
+                    if (text::words(label).size() > longest.size()) longest = text::words(label);
+                return longest;
+            }
+            default:
+                return QStringLiteral("-00.0 °C");
+        }
+    };
     for (int c = 0; c < m_model->columnCount(); ++c) {
-        const QString sample = c == When ? QStringLiteral("30 Sep 2031 00:00 ")
-                                         : m_model->headerData(c, Qt::Horizontal, Qt::DisplayRole).toString();
-        m_table->setColumnWidth(c, metrics.horizontalAdvance(sample) + theme.px(26));
+        const QString head = m_model->headerData(c, Qt::Horizontal, Qt::DisplayRole).toString();
+        const int widest = std::max(metrics.horizontalAdvance(head), metrics.horizontalAdvance(sampleOf(c)));
+        m_table->setColumnWidth(c, widest + theme.px(24));
     }
     layout->addWidget(m_table, 1);
     auto* row = new QHBoxLayout;

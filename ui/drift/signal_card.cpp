@@ -15,6 +15,8 @@ namespace arc::ui {
 namespace {
 
 constexpr std::size_t evidenceOfOthers = 1;
+/// Evidence of a cause less likely than this would only distract.
+constexpr double worthSaying = 0.02;
 
 QLabel* wrapped(const QString& text, TextRole role, QWidget* parent) {
     auto* label = words(text, role, parent);
@@ -94,6 +96,7 @@ void SignalCard::show(const drift::Signal& signal, const drift::StratumReport& r
 void SignalCard::addEvidence(QVBoxLayout* layout, const drift::Signal& signal) {
     for (std::size_t i = 0; i < signal.causes.size(); ++i) {
         const auto& cause = signal.causes[i];
+        if (i > 0 && cause.weight < worthSaying) continue;
         const std::size_t shown =
             i == 0 ? cause.evidence.size() : std::min(evidenceOfOthers, cause.evidence.size());
         for (std::size_t line = 0; line < shown; ++line) {

@@ -73,17 +73,22 @@ SignalPanel::SignalPanel(QWidget* parent) : QWidget(parent) {
     m_start = button({}, ButtonKind::Primary, this);
     m_start->setObjectName(QStringLiteral("start"));
     connect(m_start, &QPushButton::clicked, this, &SignalPanel::startAsked);
-    m_dismiss = button(tr("Dismiss with a reason…"), ButtonKind::Wide, this);
+    m_dismiss = button(tr("Dismiss, with a reason…"), ButtonKind::Usual, this);
     m_dismiss->setObjectName(QStringLiteral("dismiss"));
     connect(m_dismiss, &QPushButton::clicked, this, &SignalPanel::dismissAsked);
-    m_reopen = button(tr("Take it up again"), ButtonKind::Wide, this);
+    m_reopen = button(tr("Take it up again"), ButtonKind::Usual, this);
     m_reopen->setObjectName(QStringLiteral("reopen"));
     connect(m_reopen, &QPushButton::clicked, this, &SignalPanel::reopenAsked);
-    m_readings = button(tr("Readings behind it  R"), ButtonKind::Quiet, this, QStringLiteral("table"));
+    m_readings = button(tr("Readings  R"), ButtonKind::Usual, this, QStringLiteral("table"));
     m_readings->setObjectName(QStringLiteral("readings"));
     connect(m_readings, &QPushButton::clicked, this, &SignalPanel::readingsAsked);
-    for (auto* one : {m_start, m_dismiss, m_reopen}) outer->addWidget(one);
-    outer->addWidget(m_readings, 0, Qt::AlignLeft);
+    outer->addWidget(m_start);
+    auto* row = new QHBoxLayout;
+    row->setSpacing(theme.px(10));
+    row->addWidget(m_dismiss, 3);
+    row->addWidget(m_reopen, 3);
+    row->addWidget(m_readings, 2);
+    outer->addLayout(row);
 }
 
 void SignalPanel::show(std::shared_ptr<const DriftView> view, const drift::SplicerReport* splicer,
@@ -161,6 +166,7 @@ void SignalPanel::fill() {
     addOthers();
     addEffects();
     addElectrodes();
+    m_rest->show();
 }
 
 void SignalPanel::addCalm() {

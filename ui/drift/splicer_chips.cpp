@@ -80,6 +80,7 @@ void SplicerChips::show(const std::vector<drift::SplicerReport>& reports, std::s
         connect(strata, &QComboBox::activated, this, &SplicerChips::stratumChosen);
         row->addWidget(strata);
     }
+    m_chips->show();
     if (hadFocus && current) current->setFocus();
 }
 

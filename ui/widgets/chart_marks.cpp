@@ -16,6 +16,10 @@ namespace {
 constexpr int footLine = 17;
 constexpr int careLines = 2;
 
+bool inside(const PlotMap& map, double x) {
+    return x >= map.left - 1 && x <= map.right + 1;
+}
+
 }  // namespace
 
 ChartMarks::ChartMarks(ArcWindow& window, QWidget* parent) : QWidget(parent), m_window(window) {
@@ -45,6 +49,11 @@ void ChartMarks::setInset(int inset) {
     update();
 }
 
+void ChartMarks::setPlots(std::vector<PlotSpan> plots) {
+    m_plots = std::move(plots);
+    update();
+}
+
 void ChartMarks::paintEvent(QPaintEvent* /*event*/) {
     const Theme theme = currentTheme();
     PlotMap map = plotMap(m_window, width() - 2 * m_inset, theme);
@@ -52,8 +61,16 @@ void ChartMarks::paintEvent(QPaintEvent* /*event*/) {
     map.right += m_inset;
     QPainter painter(this);
     const double bottom = height() - footHeight();
-    const auto inside = [&](double x) { return x >= map.left - 1 && x <= map.right + 1; };
+    paintArcs(painter, theme, map, bottom);
+    paintCare(painter, theme, map, bottom);
+    if (m_since) paintSince(painter, theme, map, bottom);
+    if (const auto cursor = m_window.cursor(); cursor && inside(map, map.x(*cursor))) {
+        painter.setPen(QPen(theme.colour(Role::Ink), 1));
+        painter.drawLine(QPointF(map.x(*cursor), 0), QPointF(map.x(*cursor), bottom));
+    }
+}
 
+void ChartMarks::paintArcs(QPainter& painter, const Theme& theme, const PlotMap& map, double bottom) const {
     painter.setFont(theme.font(Text::Tiny));
     painter.setPen(theme.colour(Role::Soft));
     const double step =
@@ -63,56 +80,64 @@ void ChartMarks::paintEvent(QPaintEvent* /*event*/) {
                          Qt::AlignCenter, QLocale().toString(static_cast<qlonglong>(arc)));
     painter.drawText(QRectF(0, bottom, map.left - theme.px(6), theme.px(footLine)),
                      Qt::AlignRight | Qt::AlignVCenter, tr("arc"));
-    std::array<double, careLines> taken{map.left - 1e6, map.left - 1e6};
-    for (const auto& care : m_care) {
-        const double x = map.x(care.arc);
-        if (!inside(x)) continue;
-        painter.setPen(QPen(theme.colour(Role::Recovered), 1.2 * theme.scale(), Qt::DotLine));
-        painter.drawLine(QPointF(x, 0), QPointF(x, bottom + theme.px(3)));
-        const double w = painter.fontMetrics().horizontalAdvance(care.name);
-        const double at = std::min(x + theme.px(2), width() - w - 1);
-        // A name that has no room is left to the cursor's read-out.
-        for (std::size_t lineNumber = 0; lineNumber < taken.size(); ++lineNumber) {
-            if (at < taken[lineNumber]) continue;
-            painter.setPen(theme.colour(Role::Recovered));
-            painter.drawText(
-                QPointF(at, bottom + theme.px(footLine) * (static_cast<double>(lineNumber) + 1.85)),
-                care.name);
-            taken[lineNumber] = at + w + theme.px(10);
-            break;
-        }
-    }
-    if (m_since) {
-        const double low = std::max(map.x(m_since->low), map.left);
-        const double high = std::min(map.x(m_since->high), map.right);
-        if (high > low)
-            painter.fillRect(QRectF(low, 0, high - low, bottom), theme.colour(Role::Drifting, 0.14));
-        const double x = map.x(m_since->began);
-        if (inside(x)) {
-            painter.setPen(QPen(theme.colour(Role::Drifting), 2 * theme.scale()));
-            painter.drawLine(QPointF(x, 0), QPointF(x, bottom));
-            painter.setFont(theme.font(Text::Tiny, Weight::Bold));
-            const QString word = tr("began");
-            const double w = painter.fontMetrics().horizontalAdvance(word);
-            const bool leftSide = std::min(x, low) - w - theme.px(5) > map.left;
-            const double at = leftSide ? std::min(x, low) - w - theme.px(5) : std::max(x, high) + theme.px(5);
-            painter.drawText(QPointF(at, theme.px(17)), word);
-        }
-        const double raised = map.x(m_since->raised);
-        if (inside(raised)) {
-            painter.setPen(QPen(theme.colour(Role::Drifting), theme.scale(), Qt::DashDotLine));
-            painter.drawLine(QPointF(raised, 0), QPointF(raised, bottom));
+}
+
+void ChartMarks::paintCare(QPainter& painter, const Theme& theme, const PlotMap& map, double bottom) const {
+    std::array<std::vector<QRectF>, careLines> taken;
+    // The splicer's own care gets its name first; what has no room is left to the read-out.
+    for (const auto of : {CareMark::Of::Splicer, CareMark::Of::Cleaver}) {
+        const bool own = of == CareMark::Of::Splicer;
+        const QColor ink = theme.colour(Role::Recovered, own ? 0.9 : 0.4);
+        for (const auto& care : m_care) {
+            const double x = map.x(care.arc);
+            if (care.of != of || !inside(map, x)) continue;
+            painter.setPen(QPen(ink, (own ? 1.4 : 1.0) * theme.scale(), Qt::DotLine));
+            for (const auto& plot : m_plots) painter.drawLine(QPointF(x, plot.top), QPointF(x, plot.bottom));
             painter.setFont(theme.font(Text::Tiny));
-            const QString word = tr("signal");
-            const double w = painter.fontMetrics().horizontalAdvance(word);
-            const double at =
-                raised + w + theme.px(5) < width() ? raised + theme.px(4) : raised - w - theme.px(4);
-            painter.drawText(QPointF(at, theme.px(17)), word);
+            const double w = painter.fontMetrics().horizontalAdvance(care.name);
+            const double at = std::min(x + theme.px(2), width() - w - 1);
+            for (std::size_t n = 0; n < taken.size(); ++n) {
+                const QRectF place(at, bottom + theme.px(footLine) * (static_cast<double>(n) + 1), w,
+                                   theme.px(footLine));
+                const QRectF room = place.adjusted(-theme.px(5), 0, theme.px(5), 0);
+                if (std::ranges::any_of(taken[n],
+                                        [&](const QRectF& other) { return other.intersects(room); }))
+                    continue;
+                painter.setPen(theme.colour(Role::Recovered));
+                painter.drawText(place.adjusted(0, 0, theme.px(4), 0), Qt::AlignLeft | Qt::AlignVCenter,
+                                 care.name);
+                taken[n].push_back(place);
+                break;
+            }
         }
     }
-    if (const auto cursor = m_window.cursor(); cursor && inside(map.x(*cursor))) {
-        painter.setPen(QPen(theme.colour(Role::Ink), 1));
-        painter.drawLine(QPointF(map.x(*cursor), 0), QPointF(map.x(*cursor), bottom));
+}
+
+void ChartMarks::paintSince(QPainter& painter, const Theme& theme, const PlotMap& map, double bottom) const {
+    const double low = std::max(map.x(m_since->low), map.left);
+    const double high = std::min(map.x(m_since->high), map.right);
+    if (high > low) painter.fillRect(QRectF(low, 0, high - low, bottom), theme.colour(Role::Drifting, 0.14));
+    const double x = map.x(m_since->began);
+    if (inside(map, x)) {
+        painter.setPen(QPen(theme.colour(Role::Drifting), 2 * theme.scale()));
+        painter.drawLine(QPointF(x, 0), QPointF(x, bottom));
+        painter.setFont(theme.font(Text::Tiny, Weight::Bold));
+        const QString word = tr("began");
+        const double w = painter.fontMetrics().horizontalAdvance(word);
+        const bool leftSide = std::min(x, low) - w - theme.px(5) > map.left;
+        const double at = leftSide ? std::min(x, low) - w - theme.px(5) : std::max(x, high) + theme.px(5);
+        painter.drawText(QPointF(at, theme.px(17)), word);
+    }
+    const double raised = map.x(m_since->raised);
+    if (inside(map, raised)) {
+        painter.setPen(QPen(theme.colour(Role::Drifting), theme.scale(), Qt::DashDotLine));
+        painter.drawLine(QPointF(raised, 0), QPointF(raised, bottom));
+        painter.setFont(theme.font(Text::Tiny));
+        const QString word = tr("signal");
+        const double w = painter.fontMetrics().horizontalAdvance(word);
+        const double at =
+            raised + w + theme.px(5) < width() ? raised + theme.px(4) : raised - w - theme.px(4);
+        painter.drawText(QPointF(at, theme.px(17)), word);
     }
 }
 

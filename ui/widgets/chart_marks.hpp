@@ -8,7 +8,11 @@
 #include <optional>
 #include <vector>
 
+#include "ui/theme/theme.hpp"
 #include "ui/widgets/arc_window.hpp"
+#include "ui/widgets/plot_map.hpp"
+
+class QPainter;
 
 namespace arc::ui {
 
@@ -18,8 +22,15 @@ struct SinceMark {
 };
 
 struct CareMark {
+    enum class Of { Splicer, Cleaver };
     double arc = 0;
     QString name;
+    Of of = Of::Splicer;
+};
+
+/// A vertical stretch of the column, in its pixels.
+struct PlotSpan {
+    int top, bottom;
 };
 
 class ChartMarks : public QWidget {
@@ -29,6 +40,8 @@ class ChartMarks : public QWidget {
     ChartMarks(ArcWindow& window, QWidget* parent);
     void setSince(std::optional<SinceMark> since);
     void setCare(std::vector<CareMark> care);
+    /// Where the plots are: care marks are drawn there and leave the titles alone.
+    void setPlots(std::vector<PlotSpan> plots);
     /// Lines of names the foot needs, in pixels.
     [[nodiscard]] static int footHeight();
     /// Where charts begin inside the column, in pixels from its left edge (the card's frame).
@@ -38,9 +51,14 @@ class ChartMarks : public QWidget {
     void paintEvent(QPaintEvent* event) override;
 
   private:
+    void paintArcs(QPainter& painter, const Theme& theme, const PlotMap& map, double bottom) const;
+    void paintCare(QPainter& painter, const Theme& theme, const PlotMap& map, double bottom) const;
+    void paintSince(QPainter& painter, const Theme& theme, const PlotMap& map, double bottom) const;
+
     ArcWindow& m_window;
     std::optional<SinceMark> m_since;
     std::vector<CareMark> m_care;
+    std::vector<PlotSpan> m_plots;
     int m_inset = 0;
 };
 

@@ -55,6 +55,8 @@ class ChartView::Ink final : public QGraphicsItem {
         paintBaseline(*painter, theme, plot, map);
         paintValues(*painter, theme, plot, map);
         painter->restore();
+        painter->setPen(QPen(theme.colour(Role::Line), 1));
+        painter->drawLine(plot.bottomLeft(), plot.bottomRight());
         paintLabels(*painter, theme, plot, map);
     }
 
@@ -203,9 +205,8 @@ ChartView::ChartView(ArcWindow& window, QWidget* parent)
     made->addAxis(m_x, Qt::AlignBottom);
     made->addAxis(m_y, Qt::AlignLeft);
     for (auto* axis : {m_x, m_y}) {
-        axis->setLabelsVisible(false);
-        axis->setGridLineVisible(false);
-        axis->setLinePen(QPen(theme.colour(Role::Line), 1));
+        // They carry the scale; their own ticks and lines would follow a resize one frame late.
+        axis->setVisible(false);
     }
     for (auto* series : {m_limit, m_level}) {
         series->attachAxis(m_x);
