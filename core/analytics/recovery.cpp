@@ -9,49 +9,160 @@ namespace arc::drift {
 
 namespace {
 
-double arcMeanDb(const RawArc& arc) {
-    double sum = 0, n = 0;
-    for (int c = 0; c < maxGrooves; ++c)
-        if (arc.has(c)) sum += arc.loss[c] / 1000.0, ++n;
-    return n > 0 ? sum / n : 0;
+/// Arcs of one set-up share their level: over 20 arcs the wandering's share counts about so many times.
+constexpr double sharedArcs = 14;
+constexpr double twoSided95 = 1.96;
+
+struct Halves {
+    std::span<const Row> before, after;
+    bool settled = false;  ///< no arc will be added to `after`
+};
+
+Halves halves(std::span<const Row> window, Instant at, std::uint64_t began, std::optional<Instant> until) {
+    const auto first = [&window](Instant t) {
+        return static_cast<std::size_t>(
+            std::lower_bound(window.begin(), window.end(), t,
+                             [](const Row& r, const Instant& i) { return r.raw.at < i; }) -
+            window.begin());
+    };
+    const std::size_t split = first(at);
+    std::size_t from = split > arcsBeforeCare ? split - arcsBeforeCare : 0;
+    while (from + 5 < split && window[from].raw.number < began) ++from;
+    std::size_t to = std::min<std::size_t>(window.size(), split + arcsAfterCare);
+    Halves found;
+    found.settled = to == split + arcsAfterCare;
+    if (until && *until > at && first(*until) < to) {
+        to = first(*until);
+        found.settled = true;
+    }
+    found.before = window.subspan(from, split - from);
+    found.after = window.subspan(split, to - split);
+    return found;
+}
+
+bool loneGroove(Statistic s) {
+    return s == Statistic::Apart || s == Statistic::Pair;
+}
+
+/// dB of what is complained about: the arc's mean, or a groove (or pair) apart from the others.
+std::optional<double> arcDb(const RawArc& arc, const std::optional<Complaint>& complaint) {
+    double sum = 0, n = 0, own = 0, ownN = 0;
+    for (int c = 0; c < maxGrooves; ++c) {
+        if (!arc.has(c)) continue;
+        const double db = arc.loss[static_cast<std::size_t>(c)] / 1000.0;
+        const bool mine =
+            complaint && loneGroove(complaint->statistic) &&
+            (c == complaint->index || (complaint->statistic == Statistic::Pair && c == complaint->index + 1));
+        (mine ? own : sum) += db;
+        (mine ? ownN : n) += 1;
+    }
+    if (ownN > 0) return own / ownN - (n > 0 ? sum / n : 0);
+    if (complaint && loneGroove(complaint->statistic)) return std::nullopt;
+    if (n == 0) return std::nullopt;
+    return sum / n;
+}
+
+double wanderOf(Statistic statistic, int index, const Model& model) {
+    switch (statistic) {
+        case Statistic::Common:
+        case Statistic::Respliced:
+            return model.common.wander;
+        case Statistic::Shift:
+            return model.shift[static_cast<std::size_t>(index)].wander;
+        case Statistic::Angle:
+            return model.angle.wander;
+        case Statistic::Spread:
+            return model.spread.wander;
+        case Statistic::Apart:
+        case Statistic::Pair:
+            break;
+    }
+    return 0;  // a groove apart from its arc knows no set-up
+}
+
+struct Level {
+    double mean = 0;
+    double n = 0;
+};
+Level levelOf(std::span<const Row> rows, const Complaint& complaint, const Model& model) {
+    Chart like;
+    like.statistic = complaint.statistic;
+    like.index = complaint.index;
+    Level level;
+    for (const auto& row : rows)
+        if (const auto x = seen(like, row, model)) level.mean += *x, level.n += 1;
+    if (level.n > 0) level.mean /= level.n;
+    return level;
+}
+
+CareVerdict compared(const Level& before, const Level& after, double wander) {
+    const auto variance = [wander](double n) { return (1 + sharedArcs * wander) / n; };
+    const double back = 2 * std::sqrt(variance(after.n));
+    const double change = twoSided95 * std::sqrt(variance(before.n) + variance(after.n));
+    if (after.mean > before.mean + change) return CareVerdict::Worse;
+    // Back at the baseline: nearer to it than to the trouble, and no further from it than luck takes it.
+    if (after.mean < before.mean / 2 && after.mean < back) return CareVerdict::Recovered;
+    return after.mean < before.mean - change ? CareVerdict::Better : CareVerdict::NoChange;
+}
+
+/// Hodges-Lehmann shift of what is complained about with its interval; the wandering widens it.
+void shift(CareEffect& effect, const Halves& half, const std::optional<Complaint>& complaint, double wander) {
+    std::vector<double> differences, old;
+    for (const auto& row : half.before)
+        if (const auto db = arcDb(row.raw, complaint)) old.push_back(*db);
+    double n = 0;
+    for (const auto& row : half.after) {
+        const auto db = arcDb(row.raw, complaint);
+        if (!db) continue;
+        n += 1;
+        for (const double was : old) differences.push_back(*db - was);
+    }
+    if (differences.empty()) return;
+    std::sort(differences.begin(), differences.end());
+    const auto m = static_cast<double>(old.size());
+    const std::size_t last = differences.size() - 1;
+    effect.shiftDb = 0.5 * (differences[last / 2] + differences[(last + 1) / 2]);
+    const double spread = twoSided95 * std::sqrt(m * n * (m + n + 1) / 12 * (1 + sharedArcs * wander));
+    const auto low = std::min(static_cast<std::size_t>(std::max(0.0, m * n / 2 - spread)), last / 2);
+    effect.low = differences[low];
+    effect.high = differences[last - low];
+}
+
+bool enough(const Halves& half) {
+    return half.before.size() >= 5 && half.settled && half.after.size() >= leastAfterCare;
 }
 
 }  // namespace
 
-CareEffect judged(CareEffect effect, std::span<const Row> window, const Model& model) {
-    const auto split = static_cast<std::size_t>(
-        std::lower_bound(window.begin(), window.end(), effect.at,
-                         [](const Row& r, const Instant& t) { return r.raw.at < t; }) -
-        window.begin());
-    const auto before = std::min<std::size_t>(split, arcsBeforeCare),
-               after = std::min<std::size_t>(window.size() - split, arcsAfterCare);
-    effect.before = static_cast<int>(before);
-    effect.after = static_cast<int>(after);
-    if (split < window.size()) effect.atArc = window[split].raw.number;
-    if (before < 5 || after < 5) return effect;
-    std::vector<double> differences;
-    double level = 0;
-    for (std::size_t j = split; j < split + after; ++j) {
-        level += window[j].score.common / static_cast<double>(after);
-        for (std::size_t i = split - before; i < split; ++i)
-            differences.push_back(arcMeanDb(window[j].raw) - arcMeanDb(window[i].raw));
+CareEffect judged(CareEffect effect, std::span<const Row> window, const Model& model,
+                  const std::optional<Complaint>& complaint, std::optional<Instant> until) {
+    const auto half = halves(window, effect.at, complaint ? complaint->began : 0, until);
+    effect.before = static_cast<int>(half.before.size());
+    effect.after = static_cast<int>(half.after.size());
+    if (!half.after.empty()) effect.atArc = half.after.front().raw.number;
+    if (half.before.size() < 5 || half.after.size() < 5) return effect;
+    const double wander =
+        complaint ? wanderOf(complaint->statistic, complaint->index, model) : model.common.wander;
+    shift(effect, half, complaint, wander);
+    if (!enough(half)) return effect;
+    if (complaint) {
+        effect.verdict =
+            compared(levelOf(half.before, *complaint, model), levelOf(half.after, *complaint, model), wander);
+        return effect;
     }
-    std::sort(differences.begin(), differences.end());
-    effect.shiftDb = differences[differences.size() / 2];
-    const double m = static_cast<double>(before), n = static_cast<double>(after);
-    const double half = 1.96 * std::sqrt(m * n * (m + n + 1) / 12);
-    const auto low = static_cast<std::size_t>(std::max(0.0, m * n / 2 - half));
-    effect.low = differences[low];
-    effect.high = differences[differences.size() - 1 - low];
-    if (after < arcsAfterCare) return effect;
-    const double error = std::sqrt((1 + 10 * model.common.wander) / n);
-    if (effect.low > 0)
-        effect.verdict = CareVerdict::Worse;
-    else if (effect.high >= 0)
-        effect.verdict = CareVerdict::NoChange;
-    else
-        effect.verdict = level < 2 * error ? CareVerdict::Recovered : CareVerdict::Better;
+    // Nothing was complained about: it did something only if the losses say so.
+    effect.verdict = effect.low > 0    ? CareVerdict::Worse
+                     : effect.high < 0 ? CareVerdict::Better
+                                       : CareVerdict::NoChange;
     return effect;
+}
+
+std::optional<CareVerdict> verdictOn(const Complaint& complaint, Instant at, std::span<const Row> window,
+                                     const Model& model, std::optional<Instant> until) {
+    const auto half = halves(window, at, complaint.began, until);
+    if (!enough(half)) return std::nullopt;
+    return compared(levelOf(half.before, complaint, model), levelOf(half.after, complaint, model),
+                    wanderOf(complaint.statistic, complaint.index, model));
 }
 
 }  // namespace arc::drift

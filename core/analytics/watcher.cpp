@@ -319,6 +319,20 @@ CaseFacts Watcher::facts(const Case& about) const {
     return gatherFacts(about, recent(about), *model_, events_);
 }
 
+/// The open signal that such a care is for; a routine care has none.
+std::optional<Complaint> Watcher::complaintFor(const ActionKey& action) const {
+    const bool forGrooves = action == action::grooveClean || action == action::clampClean;
+    const bool forCleaver = action == action::cleaverClean || action == action::bladeClean ||
+                            action == action::bladeRotate || action == action::bladeRaise;
+    std::optional<Complaint> found;
+    for (const auto& about : cases_) {
+        if (!followed(about) || !about.closed || grooveChart(about.statistic) != forGrooves) continue;
+        if (found && forCleaver && found->statistic == Statistic::Angle) continue;
+        found = Complaint{about.statistic, about.index, about.closed->raising.beganAt};
+    }
+    return found;
+}
+
 void Watcher::care(const CareRecord& record) {
     events_.push_back(record);
     if (!changesTheTool(record) || !model_) return;
@@ -329,6 +343,7 @@ void Watcher::care(const CareRecord& record) {
             about.state = SignalState::Answered;
         }
     restart();
+    cares_.push_back({complaintFor(record.action), false});
     CareEffect effect;
     effect.care = record.id;
     effect.action = record.action;
@@ -353,17 +368,30 @@ void Watcher::answer(const SignalAnswer& answer) {
     }
 }
 
+/// Instant of the first care after the one at `index` that came later.
+std::optional<Instant> Watcher::nextCare(std::size_t index) const {
+    for (std::size_t i = index + 1; i < effects_.size(); ++i)
+        if (effects_[i].at > effects_[index].at) return effects_[i].at;
+    return std::nullopt;
+}
+
 void Watcher::judgeCare() {
-    for (auto& effect : effects_) {
-        if (effect.verdict != CareVerdict::TooEarly) continue;
-        const auto all = rows();
-        effect = judged(effect, all, *model_);
+    std::vector<Row> all;
+    for (std::size_t i = 0; i < effects_.size(); ++i) {
+        auto& effect = effects_[i];
+        if (cares_[i].settled) continue;
+        if (all.empty()) all = rows();
+        const auto until = nextCare(i);
+        effect = judged(effect, all, *model_, cares_[i].complaint, until);
+        cares_[i].settled = effect.verdict != CareVerdict::TooEarly || until.has_value();
         if (effect.verdict == CareVerdict::TooEarly) continue;
         for (auto& about : cases_) {
-            if (about.state != SignalState::Answered) continue;
-            if (effect.verdict == CareVerdict::Recovered)
+            if (about.state != SignalState::Answered || !about.closed) continue;
+            const Complaint complaint{about.statistic, about.index, about.closed->raising.beganAt};
+            const auto verdict = verdictOn(complaint, effect.at, all, *model_, until);
+            if (verdict == CareVerdict::Recovered) {
                 about.state = SignalState::Recovered;
-            else {
+            } else {
                 about.state = SignalState::Open;
                 setOffsets(about, effect.atArc);
             }

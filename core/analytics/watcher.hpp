@@ -14,6 +14,7 @@
 #include "core/analytics/chart_state.hpp"
 #include "core/analytics/choices.hpp"
 #include "core/analytics/model.hpp"
+#include "core/analytics/recovery.hpp"
 
 namespace arc::drift {
 
@@ -64,6 +65,8 @@ class Watcher {
     void followOpenCases(const Row& row);
     void close(Case& about, SignalState state);
     void judgeCare();
+    [[nodiscard]] std::optional<Complaint> complaintFor(const ActionKey& action) const;
+    [[nodiscard]] std::optional<Instant> nextCare(std::size_t index) const;
     [[nodiscard]] Case* covering(const Chart& chart);
     /// Whether an alarm in the family of an open signal is another problem that began after it.
     [[nodiscard]] bool isNew(const Case& known, const Case& next) const;
@@ -90,6 +93,11 @@ class Watcher {
     std::deque<Row> window_;
     std::vector<Case> cases_;
     std::vector<CareEffect> effects_;
+    struct CareFollowed {
+        std::optional<Complaint> complaint;
+        bool settled = false;
+    };
+    std::vector<CareFollowed> cares_;  ///< beside effects_
     std::vector<CareRecord> events_;
     std::map<std::uint32_t, JobLevel> jobs_;
     std::uint64_t baselineFrom_ = 0, baselineTo_ = 0, arcs_ = 0, lastCareAt_ = 0;
