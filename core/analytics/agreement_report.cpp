@@ -83,8 +83,9 @@ Result<AgreementReport> agreementReport(Logbook& book, double budget) {
     report.unmatched = twoWay - static_cast<int>(pairs.size());
     for (const MeasuredSplice& splice : pairs)
         bySplicer[{splice.splicer, splice.wavelengthNm}].splices.push_back(splice);
-    for (auto& [key, one] : bySplicer) {
-        std::tie(one.splicer, one.wavelengthNm) = key;
+    for (auto& entry : bySplicer) {
+        SplicerAgreement& one = entry.second;
+        std::tie(one.splicer, one.wavelengthNm) = entry.first;
         const auto tool =
             std::find_if(tools->begin(), tools->end(), [&](const Tool& t) { return t.id == one.splicer; });
         if (tool != tools->end()) one.label = tool->label;

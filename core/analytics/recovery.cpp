@@ -128,6 +128,18 @@ void shift(CareEffect& effect, const Halves& half, const std::optional<Complaint
     effect.high = differences[last - low];
 }
 
+void keepOneJob(Halves& half) {
+    if (half.after.empty()) return;
+    const auto job = half.after.front().raw.job;
+    std::size_t from = half.before.size();
+    while (from > 0 && half.before[from - 1].raw.job == job) --from;
+    half.before = half.before.subspan(from);
+    std::size_t to = 0;
+    while (to < half.after.size() && half.after[to].raw.job == job) ++to;
+    if (to < half.after.size()) half.settled = true;
+    half.after = half.after.first(to);
+}
+
 bool enough(const Halves& half) {
     return half.before.size() >= 5 && half.settled && half.after.size() >= leastAfterCare;
 }
@@ -136,7 +148,9 @@ bool enough(const Halves& half) {
 
 CareEffect judged(CareEffect effect, std::span<const Row> window, const Model& model,
                   const std::optional<Complaint>& complaint, std::optional<Instant> until) {
-    const auto half = halves(window, effect.at, complaint ? complaint->began : 0, until);
+    auto half = halves(window, effect.at, complaint ? complaint->began : 0, until);
+    // Without a signal to cure, another job's fibre would be taken for the work of the care.
+    if (!complaint) keepOneJob(half);
     effect.before = static_cast<int>(half.before.size());
     effect.after = static_cast<int>(half.after.size());
     if (!half.after.empty()) effect.atArc = half.after.front().raw.number;

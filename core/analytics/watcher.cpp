@@ -45,6 +45,10 @@ bool followed(const Case& about) {
     return about.state == SignalState::Open || about.state == SignalState::Answered;
 }
 
+bool forGrooves(const ActionKey& action) {
+    return action == action::grooveClean || action == action::clampClean;
+}
+
 bool changesTheTool(const CareRecord& record) {
     return record.action != action::note && record.action != action::environmentChange &&
            record.action != action::stripperClean;
@@ -321,12 +325,11 @@ CaseFacts Watcher::facts(const Case& about) const {
 
 /// The open signal that such a care is for; a routine care has none.
 std::optional<Complaint> Watcher::complaintFor(const ActionKey& action) const {
-    const bool forGrooves = action == action::grooveClean || action == action::clampClean;
     const bool forCleaver = action == action::cleaverClean || action == action::bladeClean ||
                             action == action::bladeRotate || action == action::bladeRaise;
     std::optional<Complaint> found;
     for (const auto& about : cases_) {
-        if (!followed(about) || !about.closed || grooveChart(about.statistic) != forGrooves) continue;
+        if (!followed(about) || !about.closed || grooveChart(about.statistic) != forGrooves(action)) continue;
         if (found && forCleaver && found->statistic == Statistic::Angle) continue;
         found = Complaint{about.statistic, about.index, about.closed->raising.beganAt};
     }
@@ -343,7 +346,7 @@ void Watcher::care(const CareRecord& record) {
             about.state = SignalState::Answered;
         }
     restart();
-    cares_.push_back({complaintFor(record.action), false});
+    cares_.push_back({complaintFor(record.action), arcs_, false});
     CareEffect effect;
     effect.care = record.id;
     effect.action = record.action;
@@ -368,11 +371,23 @@ void Watcher::answer(const SignalAnswer& answer) {
     }
 }
 
-/// Instant of the first care after the one at `index` that came later.
+/// The next care that could change what the one at `index` is judged by; what was done on one visit, with no
+/// arc between, is judged together.
 std::optional<Instant> Watcher::nextCare(std::size_t index) const {
-    for (std::size_t i = index + 1; i < effects_.size(); ++i)
-        if (effects_[i].at > effects_[index].at) return effects_[i].at;
+    const auto& complaint = cares_[index].complaint;
+    for (std::size_t i = index + 1; i < effects_.size(); ++i) {
+        if (cares_[i].arcsBefore == cares_[index].arcsBefore) continue;
+        if (complaint && forGrooves(effects_[i].action) != grooveChart(complaint->statistic)) continue;
+        return effects_[i].at;
+    }
     return std::nullopt;
+}
+
+std::vector<CareEffect> Watcher::effects() const {
+    std::vector<CareEffect> told;
+    for (std::size_t i = 0; i < effects_.size(); ++i)
+        if (effects_[i].verdict != CareVerdict::TooEarly || !cares_[i].settled) told.push_back(effects_[i]);
+    return told;
 }
 
 void Watcher::judgeCare() {
@@ -383,7 +398,8 @@ void Watcher::judgeCare() {
         if (all.empty()) all = rows();
         const auto until = nextCare(i);
         effect = judged(effect, all, *model_, cares_[i].complaint, until);
-        cares_[i].settled = effect.verdict != CareVerdict::TooEarly || until.has_value();
+        cares_[i].settled = effect.verdict != CareVerdict::TooEarly || until.has_value() ||
+                            arcs_ - cares_[i].arcsBefore >= 3 * arcsAfterCare;
         if (effect.verdict == CareVerdict::TooEarly) continue;
         for (auto& about : cases_) {
             if (about.state != SignalState::Answered || !about.closed) continue;

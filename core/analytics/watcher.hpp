@@ -49,7 +49,8 @@ class Watcher {
     [[nodiscard]] const Model* model() const { return model_ ? &*model_ : nullptr; }
     [[nodiscard]] const std::vector<Chart>& charts() const { return charts_; }
     [[nodiscard]] const std::vector<Case>& cases() const { return cases_; }
-    [[nodiscard]] const std::vector<CareEffect>& effects() const { return effects_; }
+    /// What there is to say about each care; those that can never be judged are left out.
+    [[nodiscard]] std::vector<CareEffect> effects() const;
     [[nodiscard]] const std::deque<Row>& window() const { return window_; }
     [[nodiscard]] const std::map<std::uint32_t, JobLevel>& jobs() const { return jobs_; }
     [[nodiscard]] std::uint64_t baselineFrom() const { return baselineFrom_; }
@@ -95,6 +96,7 @@ class Watcher {
     std::vector<CareEffect> effects_;
     struct CareFollowed {
         std::optional<Complaint> complaint;
+        std::uint64_t arcsBefore = 0;  ///< arcs of the stratum when it was done
         bool settled = false;
     };
     std::vector<CareFollowed> cares_;  ///< beside effects_
