@@ -2,6 +2,7 @@
 #include "app/closeout_report.hpp"
 
 #include <algorithm>
+#include <future>
 
 #include "core/closeout/owed.hpp"
 #include "storage/care_cards.hpp"
@@ -20,7 +21,6 @@ constexpr const char* pdfName = "record.pdf";
 Result<void> writePdf(const closeout::Record& record, PaperSize paper, const std::filesystem::path& file,
                       Progress& progress) {
 #ifdef ARC_PRINT
-    const print::PrintApplication application;
     return print::writeRecordPdf(record, paper == PaperSize::A4 ? print::Paper::A4 : print::Paper::Letter,
                                  file, progress);
 #else
@@ -79,16 +79,24 @@ Result<CloseoutWritten> writeCloseoutFolder(Logbook& book, const CloseoutRequest
     if (!key) return tl::unexpected(key.error());
     auto stage = storage::CloseoutStage::begin(request.folder);
     if (!stage) return tl::unexpected(stage.error());
+#ifdef ARC_PRINT
+    // In a window this thread is not the one of the application, which is there already.
+    const print::PrintApplication application;
+#endif
 
+    // Pages take as long as all other exports together, so they are made beside them.
+    auto pages = std::async(std::launch::async, [&, paper = request.paper, file = stage->file(pdfName)] {
+        return writePdf(*record, paper, file, progress);
+    });
     CloseoutWritten written;
+    Result<void> exported;
     for (const storage::CloseoutExport& one : storage::closeoutExports()) {
-        if (progress.stopRequested()) return fail(ProblemCode::Cancelled, "stopped; nothing was written");
-        if (auto done = one.write(*record, stage->file(one.fileName)); !done)
-            return tl::unexpected(done.error());
+        if (!exported) break;
+        exported = one.write(*record, stage->file(one.fileName));
         written.files.emplace_back(one.fileName);
     }
-    if (auto done = writePdf(*record, request.paper, stage->file(pdfName), progress); !done)
-        return tl::unexpected(done.error());
+    if (auto done = pages.get(); !done) return tl::unexpected(done.error());
+    if (!exported) return tl::unexpected(exported.error());
     written.files.emplace_back(pdfName);
     auto sealed = stage->seal(*record, *key, progress);
     if (!sealed) return tl::unexpected(sealed.error());

@@ -71,6 +71,20 @@ class Facts {
     int m_count = 0;
 };
 
+/// The job's label as large as it fits; answers where what follows may begin.
+double jobLabel(Sheet& sheet, const QString& label) {
+    const Type large{34, Weight::Bold, ink::text(), Face::Text};
+    if (sheet.textWidth(label, large) <= sheet.width()) {
+        sheet.text(sheet.left(), 64, sheet.width(), label, large);
+        return 70;
+    }
+    constexpr double top = 53;
+    const QString shown = label.size() > 120 ? label.left(120) + "…" : label;
+    return top + 3 +
+           sheet.paragraph(sheet.left(), top, sheet.width(), shown,
+                           {20, Weight::Bold, ink::text(), Face::Text});
+}
+
 /// What begins where, in three columns; closures only while there is room for all of them.
 void drawContents(Sheet& sheet, double top, const std::vector<Beginning>& contents) {
     constexpr int columns = 3;
@@ -105,9 +119,9 @@ void coverPage(Sheet& sheet, const Record& record, const std::vector<Beginning>&
     const double x = sheet.left(), w = sheet.width();
     drawComb(sheet, QRectF(x, 20, 66, 11));
     sheet.text(x, 49, w, "Closeout record", {11, Weight::Bold, ink::accent(), Face::Text});
-    sheet.text(x, 64, w, words(record.job.label), {34, Weight::Bold, ink::text(), Face::Text});
-    double y = 70;
-    y += sheet.paragraph(x, y, w, words(record.job.title), {12, Weight::Normal, ink::soft(), Face::Text});
+    double y = jobLabel(sheet, words(record.job.label));
+    y += sheet.paragraph(x, y, w, words(record.job.title).left(160),
+                         {12, Weight::Normal, ink::soft(), Face::Text});
     y += 4;
     sheet.text(x, y + 4, w, issueLine(record), {10, Weight::Bold, ink::text(), Face::Text});
     sheet.text(x, y + 9.5, w, "Made " + words(toIso(record.madeAt)),

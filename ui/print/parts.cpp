@@ -201,9 +201,9 @@ void exceptionsPart(Sheet& sheet, const Record& record) {
     }
     Table table(sheet, "",
                 {{"Kind", 29, Across::Left, Fit::Wrap},
-                 {"Where", 19, Across::Left, Fit::Wrap},
-                 {"What", sheet.width() - 48 - 62, Across::Left, Fit::Wrap},
-                 {"Disposition", 62, Across::Left, Fit::Wrap}});
+                 {"Where", 24},
+                 {"What", sheet.width() - 53 - 60, Across::Left, Fit::Wrap},
+                 {"Disposition", 60, Across::Left, Fit::Wrap}});
     for (const Exception& exception : record.exceptions) {
         Cell disposition{"open", ink::drifting(), {}, Weight::Bold};
         if (exception.disposition) {

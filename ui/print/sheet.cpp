@@ -145,7 +145,17 @@ void Sheet::dress() {
          small, Across::Right);
 }
 
-const Sheet::Cut& Sheet::cutOf(const Type& type) const {
+double Sheet::advanceOf(Cut& cut, const QString& words) const {
+    constexpr qsizetype most = 4096;
+    const auto known = cut.advances.constFind(words);
+    if (known != cut.advances.constEnd()) return *known;
+    if (cut.advances.size() >= most) cut.advances.clear();
+    const double advance = cut.metrics.horizontalAdvance(words);
+    cut.advances.insert(words, advance);
+    return advance;
+}
+
+Sheet::Cut& Sheet::cutOf(const Type& type) const {
     const auto key = std::tuple(type.points, type.weight, type.face);
     const auto known = m_cuts.find(key);
     if (known != m_cuts.end()) return known->second;
@@ -154,17 +164,17 @@ const Sheet::Cut& Sheet::cutOf(const Type& type) const {
     font.setBold(type.weight == Weight::Bold);
     // Metrics of the paper, not of a screen.
     const QFont onPaper(font, &m_writer);
-    return m_cuts.emplace(key, Cut{onPaper, QFontMetricsF(onPaper, &m_writer)}).first->second;
+    return m_cuts.emplace(key, Cut{onPaper, QFontMetricsF(onPaper, &m_writer), {}}).first->second;
 }
 
 void Sheet::text(double x, double base, double width, const QString& words, const Type& type, Across across) {
     if (m_pass == Pass::Counting || words.isEmpty()) return;
-    const auto& [font, metrics] = cutOf(type);
-    const double whole = metrics.horizontalAdvance(words);
+    Cut& cut = cutOf(type);
+    const double whole = advanceOf(cut, words);
     const bool fits = whole <= px(width);
-    const QString shown = fits ? words : metrics.elidedText(words, Qt::ElideRight, px(width));
-    const double advance = fits ? whole : metrics.horizontalAdvance(shown);
-    m_painter.setFont(font);
+    const QString shown = fits ? words : cut.metrics.elidedText(words, Qt::ElideRight, px(width));
+    const double advance = fits ? whole : cut.metrics.horizontalAdvance(shown);
+    m_painter.setFont(cut.font);
     m_painter.setPen(type.colour);
     double at = px(x);
     if (flags(across) == Qt::AlignRight) at += px(width) - advance;
@@ -213,6 +223,10 @@ void Sheet::figure(const std::function<void(QPainter&, double)>& paint) {
     m_painter.save();
     paint(m_painter, m_scale);
     m_painter.restore();
+}
+
+void Sheet::bareFigure(const std::function<void(QPainter&, double)>& paint) {
+    if (m_pass == Pass::Painting) paint(m_painter, m_scale);
 }
 
 void Sheet::section(const QString& title, double follows) {

@@ -5,6 +5,7 @@
 #include <QColor>
 #include <QFont>
 #include <QFontMetricsF>
+#include <QHash>
 #include <QPainter>
 #include <QPdfWriter>
 #include <QRectF>
@@ -74,6 +75,9 @@ class Sheet {
     /// For figures: paints in device units; `px` turns millimetres into them.
     void figure(const std::function<void(QPainter&, double px)>& paint);
 
+    /// The same without putting pen, brush and font back afterwards.
+    void bareFigure(const std::function<void(QPainter&, double px)>& paint);
+
     /// Header rule and title of a section; keeps `follows` mm together with it.
     void section(const QString& title, double follows = 30);
     /// Notes that something begins here, for the contents.
@@ -86,8 +90,10 @@ class Sheet {
     struct Cut {
         QFont font;
         QFontMetricsF metrics;
+        QHash<QString, double> advances;  ///< tables say the same few words ten thousand times
     };
-    [[nodiscard]] const Cut& cutOf(const Type& type) const;
+    [[nodiscard]] double advanceOf(Cut& cut, const QString& words) const;
+    [[nodiscard]] Cut& cutOf(const Type& type) const;
     [[nodiscard]] double px(double millimetres) const { return millimetres * m_scale; }
 
     QPdfWriter& m_writer;

@@ -58,7 +58,8 @@ void Table::row(const std::vector<Cell>& cells) {
         const Cell& cell = cells[i];
         double at = x + cellPad, width = column.width - 2 * cellPad;
         if (cell.fibre) {
-            m_sheet.figure([&](QPainter& painter, double px) {
+            // Nothing to put back: every other stroke sets its own pen.
+            m_sheet.bareFigure([&](QPainter& painter, double px) {
                 paintFibre(painter, QRectF(at * px, (base - 2.35) * px, disc * px, disc * px), *cell.fibre);
             });
             at += disc + 1.1;
@@ -76,13 +77,16 @@ void Table::row(const std::vector<Cell>& cells) {
 }
 
 void paintFibre(QPainter& painter, const QRectF& box, const FibreLook& look) {
-    painter.save();
     const QColor fill = ui::fibreColour(look.colour);
-    painter.setPen(Qt::NoPen);
-    painter.setBrush(fill);
-    painter.drawEllipse(box);
+    // Round pen dots: a third of the bytes of two ellipses, and a record has tens of thousands of them.
+    const double rim = box.width() * 0.035;
+    painter.setPen(QPen(ink::text(), box.width() + 2 * rim, Qt::SolidLine, Qt::RoundCap));
+    painter.drawPoint(box.center());
+    painter.setPen(QPen(fill, box.width() - 2 * rim, Qt::SolidLine, Qt::RoundCap));
+    painter.drawPoint(box.center());
     if (look.tracerMarks > 0) {
         // Bars inside the disc: a clip would turn the whole page into pictures.
+        painter.setPen(Qt::NoPen);
         painter.setBrush(fill.lightnessF() < 0.25F ? QColor(Qt::white) : QColor(Qt::black));
         const int marks = std::min(look.tracerMarks, 3);
         const double bar = box.width() * 0.11, height = box.height() * 0.62;
@@ -92,9 +96,6 @@ void paintFibre(QPainter& painter, const QRectF& box, const FibreLook& look) {
         }
     }
     painter.setBrush(Qt::NoBrush);
-    painter.setPen(QPen(ink::text(), box.width() * 0.07));
-    painter.drawEllipse(box);
-    painter.restore();
 }
 
 }  // namespace arc::print
