@@ -385,9 +385,23 @@ std::optional<Instant> Watcher::nextCare(std::size_t index) const {
 
 std::vector<CareEffect> Watcher::effects() const {
     std::vector<CareEffect> told;
-    for (std::size_t i = 0; i < effects_.size(); ++i)
-        if (effects_[i].verdict != CareVerdict::TooEarly || !cares_[i].settled) told.push_back(effects_[i]);
+    std::vector<Row> all;
+    for (std::size_t i = 0; i < effects_.size(); ++i) {
+        if (cares_[i].settled) {
+            if (effects_[i].verdict != CareVerdict::TooEarly) told.push_back(effects_[i]);
+            continue;
+        }
+        if (all.empty()) all = lately();
+        told.push_back(judged(effects_[i], all, *model_, cares_[i].complaint, nextCare(i)));
+    }
     return told;
+}
+
+/// As many of the last arcs as a care is judged by.
+std::vector<Row> Watcher::lately() const {
+    constexpr std::size_t most = arcsBeforeCare + 4 * arcsAfterCare;
+    const auto count = static_cast<std::ptrdiff_t>(std::min(most, window_.size()));
+    return {window_.end() - count, window_.end()};
 }
 
 void Watcher::judgeCare() {
@@ -395,8 +409,9 @@ void Watcher::judgeCare() {
     for (std::size_t i = 0; i < effects_.size(); ++i) {
         auto& effect = effects_[i];
         if (cares_[i].settled) continue;
-        if (all.empty()) all = rows();
         const auto until = nextCare(i);
+        if (!until && arcs_ - cares_[i].arcsBefore < arcsAfterCare) continue;
+        if (all.empty()) all = lately();
         effect = judged(effect, all, *model_, cares_[i].complaint, until);
         cares_[i].settled = effect.verdict != CareVerdict::TooEarly || until.has_value() ||
                             arcs_ - cares_[i].arcsBefore >= 3 * arcsAfterCare;

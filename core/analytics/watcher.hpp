@@ -68,6 +68,7 @@ class Watcher {
     void judgeCare();
     [[nodiscard]] std::optional<Complaint> complaintFor(const ActionKey& action) const;
     [[nodiscard]] std::optional<Instant> nextCare(std::size_t index) const;
+    [[nodiscard]] std::vector<Row> lately() const;
     [[nodiscard]] Case* covering(const Chart& chart);
     /// Whether an alarm in the family of an open signal is another problem that began after it.
     [[nodiscard]] bool isNew(const Case& known, const Case& next) const;
