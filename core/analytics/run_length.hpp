@@ -49,8 +49,8 @@ enum class Nodes { Enough, Twice };
                                               Nodes nodes = Nodes::Enough);
 
 /// Average delay of a shift that comes long after the start, given no false signal before it (conditional
-/// steady state). Head starts are forgotten by then; limits are the fixed ones. A two-sided CUSUM needs k of
-/// at least h / 120.
+/// steady state). Head starts are forgotten by then; limits are the fixed ones. A two-sided CUSUM needs h of
+/// at most 15 and k of at least h / 120.
 [[nodiscard]] Result<double> steadyStateRunLength(const EwmaChart& chart, double shift,
                                                   Nodes nodes = Nodes::Enough);
 [[nodiscard]] Result<double> steadyStateRunLength(const CusumChart& chart, double shift,
