@@ -14,7 +14,7 @@ namespace arc::app {
 namespace {
 
 using Json = nlohmann::ordered_json;
-constexpr double usualBudget = 500, smallestBudget = 10, largestBudget = 1e6;
+constexpr double smallestBudget = 10, largestBudget = 1e6;
 
 enum class Direction { Above, Below };
 
@@ -77,7 +77,7 @@ void writeText(std::ostream& out, const drift::SplicerAgreement& one) {
 }
 
 Exit run(const Arguments& arguments, Environment& environment) {
-    double budget = usualBudget;
+    double budget = drift::usualDifferenceBudget;
     if (const auto text = arguments.maybe("--budget")) {
         const auto [end, error] = std::from_chars(text->data(), text->data() + text->size(), budget);
         if (error != std::errc{} || end != text->data() + text->size() ||

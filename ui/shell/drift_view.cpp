@@ -5,6 +5,8 @@
 #include <charconv>
 #include <optional>
 
+#include "core/analytics/agreement_report.hpp"
+
 namespace arc::ui {
 namespace {
 
@@ -59,6 +61,8 @@ Result<DriftView> readDrift(Logbook& reader, Progress& progress) {
         view.histories.push_back(std::move(*history));
     }
     view.reports = drift::analyse(view.histories, view.settings, drift::Detail::WithTraces);
+    const auto differences = drift::addDifferenceTraces(reader, view.histories, view.reports);
+    if (!differences) return tl::unexpected(differences.error());
     return view;
 }
 

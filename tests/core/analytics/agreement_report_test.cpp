@@ -99,6 +99,33 @@ TEST(AgreementReport, OneWayAndUnknownFibresAreCountedNotUsed) {
     EXPECT_EQ(report->unmatched, 1);
 }
 
+TEST(AgreementReport, TheDifferenceIsDrawnOnTheArcAxisOfItsStratum) {
+    Book book;
+    for (int i = 0; i < 12; ++i) book.splice((i % 3) * 5 - 5);
+    SplicerHistory history;
+    history.splicer = book.splicer;
+    history.modes = {"A-A"};
+    // An arc that was not measured comes first.
+    history.arcs.emplace_back().at = Instant{firstDay, 0};
+    for (const SpliceArc& arc : book.logbook.arcList) history.arcs.emplace_back().at = arc.at;
+    SplicerReport report;
+    report.splicer = book.splicer;
+    StratumReport other, own;
+    other.stratum = stratumKey("B-B", 1);
+    own.stratum = stratumKey("A-A", 1);
+    report.strata = {other, own};
+    std::vector<SplicerReport> reports = {report};
+    ASSERT_TRUE(addDifferenceTraces(book.logbook, std::span(&history, 1), reports));
+    EXPECT_TRUE(reports[0].strata[0].traces.empty());
+    ASSERT_EQ(reports[0].strata[1].traces.size(), 1u);
+    const Trace& trace = reports[0].strata[1].traces[0];
+    EXPECT_EQ(trace.chart, ChartKind::Difference);
+    EXPECT_EQ(trace.arc.front(), 2u);
+    EXPECT_EQ(trace.arc.back(), 13u);
+    EXPECT_EQ(trace.value.size(), 12u);
+    EXPECT_GT(*trace.limit, 4);
+}
+
 TEST(AgreementReport, AnEmptyBookIsAnEmptyReport) {
     test::MemoryLogbook book;
     EXPECT_TRUE(agreementReport(book, 500)->splicers.empty());
