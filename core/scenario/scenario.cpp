@@ -2,6 +2,7 @@
 #include "core/scenario/scenario.hpp"
 
 #include <algorithm>
+#include <array>
 #include <set>
 #include <utility>
 
@@ -54,6 +55,9 @@ Result<void> fault(const FaultSetting& f, const std::set<std::string>& splicers,
         where);
 }
 
+constexpr int longestDays = 40'000;
+constexpr double latestMinute = 20 * 60;
+
 struct Labels {
     std::set<std::string> splicers, cleavers, tools, jobs, closures;
 };
@@ -61,7 +65,11 @@ struct Labels {
 Result<void> checkMachines(const Scenario& s) {
     for (const auto& m : s.splicers) {
         const std::string where = "splicer " + m.label;
-        if (m.traits.grooves < 1 || m.traits.grooves > 16) return wrong("grooves run from 1 to 16", where);
+        static constexpr std::array sizes{1, 2, 4, 8, 12, 16};
+        if (std::find(sizes.begin(), sizes.end(), m.traits.grooves) == sizes.end())
+            return wrong("a splicer joins 1, 2, 4, 8, 12 or 16 fibres", where);
+        if (m.traits.kind == SplicerKind::SingleFibre && m.traits.grooves != 1)
+            return wrong("a single-fibre splicer has one groove", where);
         if (m.resolutionDb < 0.001 || m.resolutionDb > 0.1)
             return wrong("the display step is not between 0.001 and 0.1 dB", where);
         if (m.setupArcs < 1 || m.minutesPerArc <= 0 || m.wearScale <= 0)
@@ -94,7 +102,12 @@ Result<void> checkWork(const Scenario& s, const Labels& labels) {
         if (auto r = known(labels.cleavers, a.cleaver, where); !r) return r;
         if (auto r = known(labels.jobs, a.job, where); !r) return r;
         if (a.fromDay < 0 || a.toDay < a.fromDay) return wrong("the days are not in order", where);
+        if (a.toDay > longestDays) return wrong("a scenario lasts at most 40,000 days", where);
         if (a.arcsPerDay < 1) return wrong("a day has at least one arc", where);
+        const auto machine = std::find_if(s.splicers.begin(), s.splicers.end(),
+                                          [&](const auto& m) { return m.label == a.splicer; });
+        if (a.startHour < 0 || a.startHour * 60 + a.arcsPerDay * machine->minutesPerArc > latestMinute)
+            return wrong("the arcs of a day do not fit between its start and 20 o'clock", where);
         const auto job =
             std::find_if(s.jobs.begin(), s.jobs.end(), [&](const auto& j) { return j.label == a.job; });
         for (const auto& label : a.closures)
@@ -132,11 +145,12 @@ Result<void> checkEvents(const Scenario& s, const Labels& labels) {
             return wrong("give the days or the uses after which it is done", where);
         if (s.routine[i].effect == Effect::Worse) return wrong("a habit helps or does nothing", where);
     }
-    for (std::size_t i = 0; i < s.measuring.size(); ++i)
-        if (auto r =
-                known(labels.closures, s.measuring[i].closure, "measuring, row " + std::to_string(i + 1));
-            !r)
-            return r;
+    for (std::size_t i = 0; i < s.measuring.size(); ++i) {
+        const std::string where = "measuring, row " + std::to_string(i + 1);
+        if (auto r = known(labels.closures, s.measuring[i].closure, where); !r) return r;
+        if (s.measuring[i].day < 0 || s.measuring[i].day > longestDays)
+            return wrong("a scenario lasts at most 40,000 days", where);
+    }
     return {};
 }
 

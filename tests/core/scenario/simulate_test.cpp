@@ -351,6 +351,15 @@ TEST(Scenario, mistakesAreNamed) {
     s = small();
     s.care.push_back({});
     EXPECT_NE(where(s).find("care, row 1"), std::string::npos);
+    s = small();
+    s.splicers[0].traits.grooves = 3;
+    EXPECT_NE(where(s).find("1, 2, 4, 8, 12 or 16"), std::string::npos);
+    s = small();
+    s.work[0].arcsPerDay = 1'000;
+    EXPECT_NE(where(s).find("do not fit"), std::string::npos);
+    s = small();
+    s.work[0].toDay = 1'000'000;
+    EXPECT_NE(where(s).find("40,000 days"), std::string::npos);
 }
 
 TEST(Entries, allAreValidAndTheLastLiesJustBeforeThePresent) {
