@@ -107,7 +107,14 @@ Result<CloseoutWritten> writeCloseoutFolder(Logbook& book, const CloseoutRequest
     if (auto noted = note(book, written, request, clock, random); !noted)
         return tl::unexpected(noted.error());
     auto placed = stage->putInPlace();
-    if (!placed) return tl::unexpected(placed.error());
+    if (!placed) {
+        Problem problem = placed.error();
+        // The book knows this record by now, so it must not go away.
+        if (request.state == closeout::RecordState::Final)
+            problem.next =
+                "The record was issued and lies in " + stage->keep().string() + "; move it yourself";
+        return tl::unexpected(std::move(problem));
+    }
     written.folder = *placed;
     return written;
 }
@@ -124,6 +131,8 @@ Result<std::vector<std::string>> decideExceptions(Logbook& book, JobId job, cons
     std::vector<std::string> keys;
     for (const closeout::Exception& exception : record->exceptions) {
         if (!matches(key, exception.key)) continue;
+        // A pattern takes what is open; only a whole key decides anew.
+        if (exception.key != key && closeout::isDecided(exception)) continue;
         ExceptionDisposition decided;
         decided.id = makeId<EntryId>(clock, random);
         decided.job = job;
@@ -136,7 +145,7 @@ Result<std::vector<std::string>> decideExceptions(Logbook& book, JobId job, cons
         entries.emplace_back(std::move(decided));
     }
     if (keys.empty())
-        return fail(ProblemCode::NotFound, "no exception of this job has the key " + key, "",
+        return fail(ProblemCode::NotFound, "no open exception of this job has the key " + key, "",
                     "arcw closeout BOOK --job " + record->job.label + " lists them");
     auto receipt = book.append(entries, {by, "arcw closeout", {}});
     if (!receipt) return tl::unexpected(receipt.error());

@@ -38,7 +38,8 @@ Result<closeout::Record> closeoutRecord(Logbook& book, JobId job, closeout::Reco
 Result<CloseoutWritten> writeCloseoutFolder(Logbook& book, const CloseoutRequest& request, Clock& clock,
                                             Random& random, Progress& progress);
 
-/// Decides on the exceptions whose key is `key`, or begins with it when it ends in "*"; answers their keys.
+/// Decides on the exception whose key is `key`, or on all open ones that begin with it when it ends in "*";
+/// answers their keys.
 Result<std::vector<std::string>> decideExceptions(Logbook& book, JobId job, const std::string& key,
                                                   const std::string& disposition, const std::string& reason,
                                                   const std::string& by, Clock& clock, Random& random);

@@ -103,7 +103,9 @@ Exit write(Logbook& book, CloseoutRequest request, const Arguments& arguments, E
         const bool hasOpen =
             written.error().code == ProblemCode::Refused && request.state == closeout::RecordState::Final;
         refuse(written.error(), environment);
-        return hasOpen ? Exit::SomethingToReport : Exit::WrongUse;
+        if (!hasOpen) return Exit::WrongUse;
+        if (arguments.format == Format::Json) show(book, request.job, arguments, environment);
+        return Exit::SomethingToReport;
     }
     if (arguments.format == Format::Json) {
         Json json = toJson(written->record);
@@ -219,7 +221,8 @@ std::vector<Command> closeoutCommands() {
               {"--paper", "a4 (default) or letter"},
               {"--final", "issue a numbered record; every exception must be decided on", Takes::Nothing},
               {"--by", "name of who decides or issues"},
-              {"--dispose", "decide on the exception with this key; a * at its end takes all that begin so"},
+              {"--dispose",
+               "decide on the exception with this key; a * at its end takes all open ones that begin so"},
               {"--as", "the decision: accepted (default), rejected, or words of your own"},
               {"--reason", "why"}},
              runCloseout}};

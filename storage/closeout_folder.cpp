@@ -170,6 +170,10 @@ Result<fs::path> CloseoutStage::putInPlace() {
     return m_target;
 }
 
+fs::path CloseoutStage::keep() {
+    return std::exchange(m_folder, {});
+}
+
 bool isCloseoutFolder(const fs::path& folder) {
     std::error_code error;
     return fs::is_directory(folder, error) &&

@@ -32,6 +32,8 @@ class CloseoutStage {
     Result<std::string> seal(const closeout::Record& record, const DeviceKey& key, Progress& progress);
     /// Moves the sealed folder to its place. Answers that place.
     Result<std::filesystem::path> putInPlace();
+    /// Leaves the folder where it was built and answers where that is.
+    std::filesystem::path keep();
 
   private:
     CloseoutStage(std::filesystem::path target, std::filesystem::path folder);

@@ -148,9 +148,36 @@ TEST_F(CloseoutCommand, AFinalRecordNeedsEveryDispositionWithNameAndReason) {
     EXPECT_EQ(run({"--dispose", "missing/*", "--by", "QA", "--reason", "dark fibre"}).code, 0);
     EXPECT_EQ(run({"--out", folder("final"), "--final", "--by", "Quality office"}).code, 1);
     decideAll();
+    {
+        // The pattern left the earlier decision alone; its whole key decides anew.
+        auto book = storage::openLogbook(path(), storage::OpenMode::ReadOnly, clock, random);
+        const auto decided = (*book)->dispositions(test::idOf<JobId>(1));
+        ASSERT_EQ(decided->size(), 2u);
+        EXPECT_EQ(std::ranges::count(*decided, "dark fibre", &ExceptionDisposition::reason), 1);
+    }
+    EXPECT_EQ(run({"--dispose", "*", "--by", "QA", "--reason", "again"}).code, 2);
+    EXPECT_EQ(run({"--dispose", "missing/HR-17/1", "--by", "QA", "--reason", "again"}).code, 0);
     EXPECT_EQ(run({}).code, 0);
     EXPECT_EQ(run({"--out", folder("final"), "--final"}).code, 2);
     EXPECT_EQ(run({"--final", "--by", "Quality office"}).code, 2);
+}
+
+TEST_F(CloseoutCommand, ARejectedExceptionMakesTheRecordNotAccepted) {
+    decideAll();
+    ASSERT_EQ(
+        run({"--dispose", "missing/HR-17/1", "--by", "QA", "--reason", "must be spliced", "--as", "rejected"})
+            .code,
+        0);
+    const Answer issued = run({"--out", folder("final"), "--final", "--by", "QA", "--format", "json"});
+    ASSERT_EQ(issued.code, 0) << issued.err;
+    EXPECT_EQ(json::parse(issued.out)["verdict"], "not_accepted");
+    EXPECT_NE(pdfText(folder("final")).find("rejected: must be spliced"), std::string::npos);
+}
+
+TEST_F(CloseoutCommand, ARefusedFinalRecordNamesTheOpenExceptionsInJsonToo) {
+    const Answer refused = run({"--out", folder("final"), "--final", "--by", "QA", "--format", "json"});
+    EXPECT_EQ(refused.code, 1);
+    EXPECT_EQ(json::parse(refused.out)["open_exceptions"], 2);
 }
 
 TEST_F(CloseoutCommand, FinalRecordsAreNumberedSupersededAndNeverChanged) {
