@@ -185,7 +185,7 @@ std::vector<Loss> Pad::noted() const {
 
 void Pad::type(char key) {
     const bool usable = (key >= '0' && key <= '9') || key == '.' || key == ',' || key == '-';
-    if (!usable || typed_.size() >= 8 || rows_.empty()) return;
+    if (!usable || typed_.size() >= 6 || rows_.empty()) return;
     typed_ += key;
     confirmed_.clear();
     unanswered_.reset();

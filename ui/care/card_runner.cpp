@@ -82,16 +82,16 @@ void CardRunner::build() {
     m_progress->setTextVisible(false);
     m_progress->setAccessibleName(tr("Steps done"));
     m_outer->addWidget(m_progress);
-    auto* scroll = new QScrollArea(this);
-    scroll->setWidgetResizable(true);
-    scroll->setFrameShape(QFrame::NoFrame);
-    scroll->setFocusPolicy(Qt::NoFocus);
+    m_scroll = new QScrollArea(this);
+    m_scroll->setWidgetResizable(true);
+    m_scroll->setFrameShape(QFrame::NoFrame);
+    m_scroll->setFocusPolicy(Qt::NoFocus);
     auto* canvas = new QWidget;
     canvas->setProperty("ground", QStringLiteral("none"));
     m_body = new QVBoxLayout(canvas);
     m_body->setContentsMargins(0, theme.px(8), theme.px(12), 0);
-    scroll->setWidget(canvas);
-    m_outer->addWidget(scroll, 1);
+    m_scroll->setWidget(canvas);
+    m_outer->addWidget(m_scroll, 1);
     m_wrong = words(QString(), TextRole::Bold, this);
     m_wrong->setWordWrap(true);
     setState(m_wrong, QStringLiteral("drifting"));
@@ -133,7 +133,6 @@ void CardRunner::addBig(const QString& text, const QString& key, std::function<v
     made->setAutoDefault(false);
     connect(made, &QPushButton::clicked, this, run);
     m_buttons->layout()->addWidget(made);
-    if (primary) made->setFocus();
 }
 
 QString CardRunner::saidWrong() const {
@@ -177,6 +176,13 @@ void CardRunner::refresh() {
             break;
     }
     qobject_cast<QVBoxLayout*>(m_bodyWidget->layout())->addStretch();
+    // A layout shows what is added to it only later; the keyboard needs a place now.
+    m_bodyWidget->show();
+    m_buttons->show();
+    if (!m_fields.empty())
+        goTo(0);
+    else if (auto* first = m_buttons->findChild<QPushButton*>())
+        first->setFocus(Qt::OtherFocusReason);
 }
 
 void CardRunner::showCautions() {
@@ -260,7 +266,6 @@ void CardRunner::showStep(const care::Screen& screen) {
         addBig(tr("Yes, good"), tr("Y"), good, false);
         addBig(tr("Not yet"), tr("N"), notYet, false);
         m_keys = {{Qt::Key_Y, good}, {Qt::Key_N, notYet}};
-        if (auto* first = m_buttons->findChild<QPushButton*>()) first->setFocus();
     };
     if (const auto* inspect = std::get_if<care::InspectStep>(&step.what)) {
         ask(inspect->question);
@@ -277,7 +282,7 @@ void CardRunner::showStep(const care::Screen& screen) {
             const std::size_t index = m_fields.size();
             connect(edit, &FieldEdit::done, this, [this, index] {
                 if (index + 1 < m_fields.size())
-                    m_fields[index + 1]->takeFocus();
+                    goTo(index + 1);
                 else
                     writeDown();
             });
@@ -286,7 +291,6 @@ void CardRunner::showStep(const care::Screen& screen) {
         }
         addBig(
             tr("Write it down"), tr("Enter"), [this] { writeDown(); }, true);
-        if (!m_fields.empty()) m_fields.front()->takeFocus();
     } else if (std::holds_alternative<care::TimerStep>(step.what)) {
         m_timerLabel = words(QString(), TextRole::Huge, m_bodyWidget);
         m_timerBar = new QProgressBar(m_bodyWidget);
@@ -376,6 +380,11 @@ void CardRunner::put(const care::Input& input) {
     refresh();
 }
 
+void CardRunner::goTo(std::size_t field) {
+    m_fields[field]->takeFocus();
+    m_scroll->ensureWidgetVisible(m_fields[field]);
+}
+
 void CardRunner::writeDown() {
     care::WriteDown down;
     std::vector<Entry> photos;
@@ -390,8 +399,8 @@ void CardRunner::writeDown() {
     auto next = care::advance(m_card, m_tool, m_run, down);
     if (!next) {
         wrong(next.error());
-        for (auto* edit : m_fields)
-            if (edit->field().key == next.error().where) edit->takeFocus();
+        for (std::size_t i = 0; i < m_fields.size(); ++i)
+            if (m_fields[i]->field().key == next.error().where) goTo(i);
         return;
     }
     photos.emplace_back(*next);
@@ -433,7 +442,8 @@ void CardRunner::keyPressEvent(QKeyEvent* event) {
     if (key == Qt::Key_B && !typing && m_back->isEnabled()) return put(care::Back{});
     if (key == Qt::Key_Return && m_fields.empty()) {
         // The button that has the keyboard wins over the usual answer.
-        if (auto* pressed = qobject_cast<QPushButton*>(focusWidget()); pressed && pressed->isEnabled())
+        if (auto* pressed = qobject_cast<QPushButton*>(focusWidget());
+            pressed && pressed->isEnabled() && m_buttons->isAncestorOf(pressed))
             return pressed->click();
     }
     for (const auto& known : m_keys)

@@ -18,6 +18,7 @@
 class QLabel;
 class QProgressBar;
 class QPushButton;
+class QScrollArea;
 class QVBoxLayout;
 
 namespace arc::ui {
@@ -54,6 +55,7 @@ class CardRunner : public QDialog {
     void showTimer();
     void put(const care::Input& input);
     void writeDown();
+    void goTo(std::size_t field);
     void finish();
     void drop();
     void addBig(const QString& text, const QString& key, std::function<void()> run, bool primary);
@@ -69,6 +71,7 @@ class CardRunner : public QDialog {
     QLabel* m_title;
     QLabel* m_where;
     QProgressBar* m_progress;
+    QScrollArea* m_scroll;
     QVBoxLayout* m_body;
     QWidget* m_bodyWidget = nullptr;
     QVBoxLayout* m_outer;

@@ -140,9 +140,18 @@ void CarePage::build() {
             startCare(ToolId{*tool}, text::utf8(m_card->currentData().toString()), {});
     });
 
-    auto* right = new QVBoxLayout;
+    auto* rightScroll = new QScrollArea(this);
+    rightScroll->setWidgetResizable(true);
+    rightScroll->setFrameShape(QFrame::NoFrame);
+    rightScroll->setFocusPolicy(Qt::NoFocus);
+    rightScroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    auto* rightCanvas = new QWidget;
+    rightCanvas->setProperty("ground", QStringLiteral("none"));
+    auto* right = new QVBoxLayout(rightCanvas);
+    right->setContentsMargins(0, 0, theme.px(4), 0);
     right->setSpacing(theme.px(14));
-    columns->addLayout(right, 5);
+    rightScroll->setWidget(rightCanvas);
+    columns->addWidget(rightScroll, 5);
     m_detail = card(this);
     right->addWidget(m_detail);
     auto* detail = inside(m_detail);

@@ -4,7 +4,7 @@
 #include <QButtonGroup>
 #include <QFile>
 #include <QFileInfo>
-#include <QHBoxLayout>
+#include <QGridLayout>
 #include <QKeyEvent>
 #include <QLabel>
 #include <QLineEdit>
@@ -23,6 +23,8 @@ namespace arc::ui {
 
 namespace {
 
+constexpr int choicesInRow = 5;
+
 /// "not_adequate" → "not adequate".
 QString spoken(const std::string& choice) {
     return text::words(choice).replace(QLatin1Char('_'), QLatin1Char(' '));
@@ -38,28 +40,27 @@ FieldEdit::FieldEdit(const care::Field& field, const std::string& value, QWidget
     box->setSpacing(theme.px(6));
     QString name = text::words(field.label);
     if (!field.unit.empty()) name += QStringLiteral(", ") + text::words(field.unit);
-    if (field.required == care::Required::No) name += tr(" (may be left out)");
     auto* label = words(name, TextRole::Strong, this);
     box->addWidget(label);
-    auto* row = new QHBoxLayout;
+    auto* row = new QGridLayout;
     row->setSpacing(theme.px(10));
     box->addLayout(row);
     const int tall = theme.px(Touch::Pad);
     if (field.kind == care::FieldKind::Choice) {
         auto* group = new QButtonGroup(this);
         for (std::size_t i = 0; i < field.choices.size(); ++i) {
-            auto* choice = button(QStringLiteral("%1   %2").arg(i + 1).arg(spoken(field.choices[i])),
-                                  ButtonKind::Choice, this);
+            // Only nine can be had by one digit; the others by the arrow keys.
+            const QString digit = i < 9 ? QStringLiteral("%1   ").arg(i + 1) : QString();
+            auto* choice = button(digit + spoken(field.choices[i]), ButtonKind::Choice, this);
             choice->setAccessibleName(QStringLiteral("%1: %2").arg(name, spoken(field.choices[i])));
             choice->setCheckable(true);
             choice->setMinimumHeight(tall);
             choice->setChecked(field.choices[i] == value);
             choice->installEventFilter(this);
             group->addButton(choice);
-            row->addWidget(choice, 1);
+            row->addWidget(choice, static_cast<int>(i) / choicesInRow, static_cast<int>(i) % choicesInRow);
             m_choices.push_back(choice);
         }
-        row->addStretch();
         return;
     }
     if (field.kind == care::FieldKind::Photo) {
@@ -68,8 +69,7 @@ FieldEdit::FieldEdit(const care::Field& field, const std::string& value, QWidget
         m_photoButton->setMinimumHeight(tall);
         m_photoButton->installEventFilter(this);
         connect(m_photoButton, &QPushButton::clicked, this, &FieldEdit::choosePhoto);
-        row->addWidget(m_photoButton);
-        row->addStretch();
+        row->addWidget(m_photoButton, 0, 0, Qt::AlignLeft);
         return;
     }
     m_line = new QLineEdit(this);
@@ -86,8 +86,9 @@ FieldEdit::FieldEdit(const care::Field& field, const std::string& value, QWidget
     m_line->setMaximumWidth(theme.px(field.kind == care::FieldKind::Number ? 220 : 640));
     m_line->installEventFilter(this);
     label->setBuddy(m_line);
-    row->addWidget(m_line, 1);
-    row->addStretch();
+    m_line->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
+    row->addWidget(m_line, 0, 0);
+    row->setColumnStretch(1, 1);
 }
 
 std::string FieldEdit::value() const {

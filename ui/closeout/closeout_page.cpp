@@ -107,7 +107,7 @@ void CloseoutPage::build() {
     m_tree = new JobTree(trees);
     inside(trees)->addWidget(m_tree);
     columns->addWidget(trees, 5);
-    connect(m_tree, &JobTree::chosen, this, &CloseoutPage::show);
+    connect(m_tree, &JobTree::chosen, this, &CloseoutPage::showJob);
 
     auto* right = new QVBoxLayout;
     right->setSpacing(theme.px(14));
@@ -226,7 +226,7 @@ void CloseoutPage::read() {
         m_wanted.reset();
     }
     work();
-    show();
+    showJob();
 }
 
 void CloseoutPage::work() {
@@ -275,7 +275,7 @@ void CloseoutPage::work() {
                     m_session.tell(record.error());
             }
             m_tree->show(m_jobs, m_records);
-            show();
+            showJob();
             work();
         },
         Shown::No);
@@ -290,7 +290,7 @@ const closeout::Record* CloseoutPage::chosen() const {
     return it == m_records.end() ? nullptr : it->second.get();
 }
 
-void CloseoutPage::show() {
+void CloseoutPage::showJob() {
     const auto* record = chosen();
     if (!record) {
         m_verdict->setText(m_jobs.empty() ? QString() : tr("looking…"));
@@ -451,7 +451,7 @@ void CloseoutPage::writeTo(const QString& folder, closeout::RecordState state) {
                 if (!said.isEmpty()) said[0] = said[0].toUpper();
                 finished(said, answer.error().code == ProblemCode::Cancelled ? "watch" : "drifting");
             }
-            show();
+            showJob();
         });
 }
 

@@ -46,7 +46,7 @@ class CloseoutPage : public Page {
     void addActions();
     void read();
     void work();
-    void show();
+    void showJob();
     void showSummary(const closeout::Record& record);
     void decide(const char* disposition);
     void askWhere(closeout::RecordState state);

@@ -41,7 +41,6 @@ ImportPanel::ImportPanel(Session& session, QWidget* parent) : QWidget(parent), m
     for (int i = 0; i < 3; ++i) {
         auto* kind = button(names[i], ButtonKind::Choice, ask);
         kind->setCheckable(true);
-        kind->setShortcut(QKeySequence(Qt::Key_1 + i));
         kind->setMinimumHeight(theme.px(Touch::Usual) + theme.px(6));
         group->addButton(kind, i);
         kinds->addWidget(kind, 1);
@@ -137,6 +136,10 @@ void ImportPanel::keyPressEvent(QKeyEvent* event) {
         if (auto* pressed = qobject_cast<QPushButton*>(focusWidget())) return pressed->click();
         return choose();
     }
+    if (const int digit = event->key() - Qt::Key_1; digit >= 0 && digit < static_cast<int>(m_kinds.size())) {
+        m_kinds[static_cast<std::size_t>(digit)]->setChecked(true);
+        return;
+    }
     QWidget::keyPressEvent(event);
 }
 
@@ -173,7 +176,7 @@ void ImportPanel::start(const QStringList& files) {
         [this, asked = static_cast<int>(files.size())](Done done) {
             m_job = 0;
             if (done.count.added > 0) m_session.noteChange();
-            show(done, asked);
+            showDone(done, asked);
             look();
             Q_EMIT finished();
         });
@@ -195,7 +198,7 @@ void ImportPanel::look() {
     }
 }
 
-void ImportPanel::show(const Done& done, int asked) {
+void ImportPanel::showDone(const Done& done, int asked) {
     m_result->show();
     if (done.problem) {
         const bool stopped = done.problem->code == ProblemCode::Cancelled;

@@ -46,7 +46,7 @@ class ImportPanel : public QWidget {
     };
     void choose();
     void look();
-    void show(const Done& done, int asked);
+    void showDone(const Done& done, int asked);
 
     Session& m_session;
     std::vector<QPushButton*> m_kinds;

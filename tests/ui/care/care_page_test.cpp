@@ -42,9 +42,11 @@ class CareScreen : public testing::Test {
         page->show();
         ASSERT_TRUE(eventually([&] { return CareDesk::of(*session).look() != nullptr && page->settled(); }));
     }
+    /// To what has the keyboard in the card, as a person's key would go there.
     void press(Qt::Key key) {
-        QWidget* at = page->runner() ? static_cast<QWidget*>(page->runner()) : page.get();
-        if (auto* focus = QApplication::focusWidget(); focus && at->isAncestorOf(focus)) at = focus;
+        auto* runner = page->runner();
+        QWidget* at = runner ? static_cast<QWidget*>(runner) : page.get();
+        if (runner && runner->focusWidget() && runner->focusWidget()->isVisible()) at = runner->focusWidget();
         QTest::keyClick(at, key);
     }
     /// One screen further, the shortest way that is allowed.
@@ -65,6 +67,7 @@ class CareScreen : public testing::Test {
         }
         if (std::holds_alternative<care::RecordStep>(what)) {
             const auto edits = runner->findChildren<FieldEdit*>();
+            ASSERT_FALSE(edits.empty());
             for (auto* edit : edits) {
                 if (!edit->isVisible()) continue;
                 edit->takeFocus();
@@ -113,7 +116,10 @@ TEST_F(CareScreen, EveryCardIsWalkedByKeyboardToItsRecord) {
             const int before = page->runner()->run().step;
             goOn();
             ASSERT_TRUE(page->runner());
-            ASSERT_NE(page->runner()->run().step, before) << page->runner()->saidWrong().toStdString();
+            ASSERT_NE(page->runner()->run().step, before)
+                << page->runner()->saidWrong().toStdString() << " focus "
+                << (QApplication::focusWidget() ? QApplication::focusWidget()->accessibleName().toStdString()
+                                                : "nowhere");
             const auto runs = rig.reopened()->openCareRuns().value();
             ASSERT_EQ(runs.size(), 1u);
             EXPECT_EQ(runs[0], page->runner()->run()) << "what is on the screen is on disk";

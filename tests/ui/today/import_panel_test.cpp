@@ -118,18 +118,19 @@ TEST_F(Import, TheTableOfSplicesReadsWindowsByKey) {
     }
     take(file(log));
     SpliceTable table(session->book());
-    QAbstractItemModelTester tester(&table, QAbstractItemModelTester::FailureReportingMode::Fatal);
     ASSERT_TRUE(table.show({}));
     EXPECT_EQ(table.rowCount(), 200);
     EXPECT_EQ(table.row(0).reading.fibreA, "450") << "newest first";
+    QAbstractItemModelTester tester(&table, QAbstractItemModelTester::FailureReportingMode::Fatal);
     while (table.canFetchMore({})) table.fetchMore({});
     EXPECT_EQ(table.rowCount(), 450);
     EXPECT_EQ(table.row(449).reading.fibreA, "1");
     SpliceFilter filter;
     filter.lossAbove = Loss{80};
-    ASSERT_TRUE(table.show(filter));
-    while (table.canFetchMore({})) table.fetchMore({});
-    EXPECT_EQ(table.rowCount(), 45);
+    SpliceTable high(session->book());
+    ASSERT_TRUE(high.show(filter));
+    EXPECT_EQ(high.rowCount(), 45);
+    EXPECT_FALSE(high.canFetchMore({}));
 }
 
 }  // namespace
