@@ -99,6 +99,19 @@ void fibreCells(std::vector<Cell>& row, const FibreEnd& end) {
     row.push_back({colour, {}, end.place->fibreLook});
 }
 
+/// The cells before the remark.
+void spliceCells(std::vector<Cell>& row, const Record& record, const Splice& splice, int places) {
+    const Attempt& made = splice.final();
+    const bool isBad = splice.verdict != SpliceVerdict::Accepted;
+    fibreCells(row, splice.a);
+    fibreCells(row, splice.b);
+    row.push_back(
+        {loss(made.loss, places), colourOf(splice.verdict), {}, isBad ? Weight::Bold : Weight::Normal});
+    row.push_back({QString::number(splice.attempts.size())});
+    row.push_back({words(record.equipment[made.splicer].tool.label)});
+    row.push_back({when(made.at), ink::soft()});
+}
+
 void measuredTable(Sheet& sheet, const ClosureSection& section) {
     const bool hasAny = !section.loose.empty() || std::ranges::any_of(section.splices, [](const Splice& s) {
         return !s.measured.empty();
@@ -334,21 +347,13 @@ bool closureTables(Sheet& sheet, const Record& record, Progress& progress) {
                 unit = splice.a.place->unit;
                 table.gap();
             }
-            const Attempt& made = splice.final();
-            std::vector<Cell> row;
-            fibreCells(row, splice.a);
-            fibreCells(row, splice.b);
-            const bool isBad = splice.verdict != SpliceVerdict::Accepted;
-            row.push_back({loss(made.loss, places),
-                           colourOf(splice.verdict),
-                           {},
-                           isBad ? Weight::Bold : Weight::Normal});
-            row.push_back({QString::number(splice.attempts.size())});
-            row.push_back({words(record.equipment[made.splicer].tool.label)});
-            row.push_back({when(made.at), ink::soft()});
             QString remark = flagWords(splice);
+            const bool isBad = splice.verdict != SpliceVerdict::Accepted;
             if (isBad)
                 remark = words(title(splice.verdict)).toLower() + (remark.isEmpty() ? "" : "; " + remark);
+            // For the count only the remark matters: it alone can make a row higher.
+            std::vector<Cell> row(sheet.pass() == Pass::Counting ? 8 : 0);
+            if (row.empty()) spliceCells(row, record, splice, places);
             row.push_back({remark, colourOf(splice.verdict)});
             table.row(row);
             if (++done % 256 == 0) progress.report(done, total, "writing pages");

@@ -56,6 +56,7 @@ class Sheet {
     [[nodiscard]] double width() const { return m_width; }
     [[nodiscard]] double bottom() const { return m_bottom; }
     [[nodiscard]] int page() const { return m_page; }
+    [[nodiscard]] Pass pass() const { return m_pass; }
 
     void newPage();
     /// Goes to a new page when less than that is left; true when it did.
