@@ -47,11 +47,11 @@ void careTable(Sheet& sheet, const Equipment& item) {
         return;
     }
     Table table(sheet, "",
-                {{"Care", 36},
+                {{"Care", 33},
                  {"When", 30},
                  {"", 24},
-                 {"By", 22},
-                 {"Result", sheet.width() - 112, Across::Left, Fit::Wrap}},
+                 {"By", 17},
+                 {"Result", sheet.width() - 104, Across::Left, Fit::Wrap}},
                 7.5);
     const auto row = [&](const CareLine& line, const char* phase) {
         table.row({{actionWords(line.action)},
@@ -118,29 +118,31 @@ void measuredTable(Sheet& sheet, const ClosureSection& section) {
     });
     if (!hasAny) return;
     Table table(sheet, words(section.label) + ": measured losses, dB",
-                {{"Fibre", 24},
-                 {"Wavelength, nm", 24, Across::Right},
-                 {"A to B", 20, Across::Right},
-                 {"B to A", 20, Across::Right},
-                 {"Two-way mean", 24, Across::Right},
-                 {"", 24},
-                 {"When", 28},
-                 {"Instrument", sheet.width() - 164}});
-    const auto row = [&](const QString& fibre, const Measurement& m) {
+                {{"Fibre", 13, Across::Right},
+                 {"", 22},
+                 {"nm", 14, Across::Right},
+                 {"A to B", 16, Across::Right},
+                 {"B to A", 16, Across::Right},
+                 {"Two-way mean", 22, Across::Right},
+                 {"", 20},
+                 {"When", 30},
+                 {"Instrument", sheet.width() - 153}});
+    const auto row = [&](const FibreEnd& fibre, const Measurement& m) {
         const auto mean = m.twoWayDb();
-        table.row({{fibre},
-                   {QString::number(m.wavelengthNm)},
-                   {m.aToB ? loss(*m.aToB, 3) : QString("–")},
-                   {m.bToA ? loss(*m.bToA, 3) : QString("–")},
-                   {loss(mean, 4)},
-                   {mean ? "" : "one-way only", ink::drifting()},
-                   {when(m.at)},
-                   {words(m.instrument)}});
+        std::vector<Cell> cells;
+        fibreCells(cells, fibre);
+        cells.push_back({QString::number(m.wavelengthNm)});
+        cells.push_back({m.aToB ? loss(*m.aToB, 3) : QString("–")});
+        cells.push_back({m.bToA ? loss(*m.bToA, 3) : QString("–")});
+        cells.push_back({loss(mean, 4)});
+        cells.push_back({mean ? "" : "one-way only", ink::drifting()});
+        cells.push_back({when(m.at)});
+        cells.push_back({words(m.instrument)});
+        table.row(cells);
     };
     for (const Splice& splice : section.splices)
-        for (const Measurement& m : splice.measured)
-            row(words(closeout::words(splice.a.name.empty() ? splice.b : splice.a)), m);
-    for (const auto& [name, m] : section.loose) row(words(name), m);
+        for (const Measurement& m : splice.measured) row(splice.a.name.empty() ? splice.b : splice.a, m);
+    for (const auto& [name, m] : section.loose) row(FibreEnd{name, {}, {}}, m);
     table.end();
 }
 
