@@ -65,7 +65,8 @@ struct Command {
 Exit refuse(const Problem& problem, Environment& environment);
 
 // One function per command file.
-std::vector<Command> bookCommands();       ///< new, demo, backup, verify, pack, unpack
+std::vector<Command> bookCommands();       ///< new, demo, backup, verify
+std::vector<Command> satchelCommands();    ///< pack, unpack
 std::vector<Command> intakeCommands();     ///< import
 std::vector<Command> driftCommands();      ///< drift
 std::vector<Command> agreementCommands();  ///< agreement

@@ -4,6 +4,7 @@
 #include <system_error>
 
 #include "storage/closeout_folder.hpp"
+#include "storage/satchel.hpp"
 #include "storage/verify.hpp"
 
 namespace arc::app {
@@ -19,6 +20,7 @@ Result<std::string> verifyPath(const std::filesystem::path& path, Progress& prog
         return storage::configFolder().map(
             [&](const std::filesystem::path& config) { return storage::sentence(*verified, config); });
     }
+    if (storage::isSatchel(path)) return storage::verifySatchel(path, {}, progress);
     return storage::verifyBook(path, progress).map([](const storage::BookVerdict& verdict) {
         return verdict.sentence();
     });

@@ -38,6 +38,19 @@ SchemaState schemaState(Connection& connection) {
     return version == newestSchema() ? SchemaState::Current : SchemaState::Older;
 }
 
+bool hasSchemaOfLogbook(Connection& connection) {
+    const auto listOf = [](Connection& from) {
+        std::vector<std::string> list;
+        Query q =
+            from.query("SELECT type || ' ' || name || ': ' || ifnull(sql, '') FROM sqlite_schema ORDER BY 1");
+        while (q.step()) list.emplace_back(q.text(0));
+        return list;
+    };
+    Connection model(":memory:", Access::Create);
+    migrate(model, embedded_migrations());
+    return listOf(model) == listOf(connection);
+}
+
 void migrate(Connection& connection, std::span<const EmbeddedFile> migrations) {
     for (const auto& file : inOrder(migrations)) {
         const int number = numberOf(file);

@@ -20,6 +20,9 @@ int newestSchema();
 /// Looks, changes nothing.
 SchemaState schemaState(Connection& connection);
 
+/// Whether tables and indices are exactly those that the migrations make.
+bool hasSchemaOfLogbook(Connection& connection);
+
 /// Runs what is missing. Each step is all or nothing; after a failed one the book is at the last good schema.
 /// Throws SQLite::Exception.
 void migrate(Connection& connection, std::span<const EmbeddedFile> migrations);

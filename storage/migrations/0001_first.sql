@@ -137,8 +137,9 @@ CREATE TABLE set_aside(
     column_name TEXT NOT NULL,
     reason TEXT NOT NULL,
     text TEXT NOT NULL,
-    sha256 BLOB NOT NULL UNIQUE CHECK (length(sha256) = 32)
+    sha256 BLOB NOT NULL CHECK (length(sha256) = 32)
 ) STRICT;
+CREATE INDEX set_aside_sha256 ON set_aside(sha256);
 CREATE INDEX set_aside_journal ON set_aside(journal);
 
 -- What is live, counted, so that nobody has to count a million rows.
