@@ -144,7 +144,7 @@ void QueueRow::paintEvent(QPaintEvent*) {
     painter.setFont(theme.font(Text::Strong, Weight::Bold));
     painter.setPen(theme.colour(Role::Ink));
     painter.drawText(QRect(textX, top, titleRight - textX, titleTall), Qt::AlignLeft | Qt::AlignVCenter,
-                     painter.fontMetrics().elidedText(m_title, Qt::ElideRight, titleRight - textX));
+                     painter.fontMetrics().elidedText(m_title, Qt::ElideMiddle, titleRight - textX));
     painter.setFont(theme.font(Text::Small));
     painter.setPen(
         theme.colour(isEnabled() && (hasFocus() || underMouse() || isChecked()) ? Role::Ink : Role::Soft));

@@ -54,7 +54,7 @@ QString verdictWords(closeout::RecordVerdict verdict) {
         case closeout::RecordVerdict::AcceptedWithExceptions:
             return CloseoutPage::tr("accepted, with exceptions");
         case closeout::RecordVerdict::Open:
-            return CloseoutPage::tr("open: exceptions wait");
+            return CloseoutPage::tr("exceptions wait");
         case closeout::RecordVerdict::NotAccepted:
             return CloseoutPage::tr("not accepted");
     }
@@ -131,11 +131,11 @@ void CloseoutPage::build() {
     for (int i = 0; i < 5; ++i) {
         auto* one = new QVBoxLayout;
         one->setSpacing(0);
-        one->addStretch();
         m_figures[i] = words(QString(), TextRole::Heading, summary);
         m_figures[i]->setAccessibleName(names[i]);
         one->addWidget(m_figures[i]);
         one->addWidget(words(names[i], TextRole::Small, summary));
+        one->addStretch();
         row->addLayout(one);
     }
     m_histogram = new Histogram(summary);
@@ -335,9 +335,15 @@ void CloseoutPage::showJob() {
 void CloseoutPage::showSummary(const closeout::Record& record) {
     m_mark->setMark(markOf(record.verdict));
     m_verdict->setText(
-        QStringLiteral("%1: %2").arg(text::words(record.job.label), verdictWords(record.verdict)));
+        QStringLiteral("%1 · %2").arg(text::words(record.job.label), verdictWords(record.verdict)));
     setState(m_verdict, stateName(markOf(record.verdict)));
     const auto& rule = record.job.rule;
+    const auto issued = m_session.book().issuedRecords(record.job.id);
+    m_head->setLine(issued && !issued->empty()
+                        ? tr("Final record no. %1 was issued on %2 by %3; a later one supersedes it")
+                              .arg(issued->back().number)
+                              .arg(text::dayAndClock(issued->back().at), text::words(issued->back().by))
+                        : tr("What is complete, what is out of order, and the record for the client"));
     m_rule->setText(tr("limit %1 dB, average %2, ceiling %3")
                         .arg(text::loss(rule.perSplice), text::loss(rule.average), text::loss(rule.ceiling)));
     const closeout::Averages* averages = &record.averages;
@@ -414,6 +420,15 @@ void CloseoutPage::askWhere(closeout::RecordState state) {
     if (!record) return;
     if (state == closeout::RecordState::Final && closeout::openExceptions(*record) > 0)
         return finished(tr("Every exception needs a disposition first: choose it, then A or X."), "watch");
+    if (state == closeout::RecordState::Final && m_session.crew().empty()) {
+        m_prompt->ask(tr("A final record carries the name of who issues it."), {{tr("Name"), {}, {}}},
+                      tr("Go on"), [this, state](const QStringList& answers) -> QString {
+                          m_session.setCrew(text::utf8(answers[0]));
+                          askWhere(state);
+                          return {};
+                      });
+        return;
+    }
     chooseFolder(this, tr("Folder in which the record is made"),
                  QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation),
                  [this, state](const QString& folder) { writeTo(folder, state); });
@@ -426,7 +441,10 @@ void CloseoutPage::writeTo(const QString& folder, closeout::RecordState state) {
     QString name = text::words(record->job.label);
     for (auto& c : name)
         if (!c.isLetterOrNumber() && c != QLatin1Char('-') && c != QLatin1Char('_')) c = QLatin1Char('_');
-    name = QStringLiteral("closeout-%1").arg(name);
+    const auto issued = m_session.book().issuedRecords(record->job.id);
+    name = state == closeout::RecordState::Draft
+               ? QStringLiteral("closeout-%1-draft").arg(name)
+               : QStringLiteral("closeout-%1-no%2").arg(name).arg(issued ? issued->size() + 1 : 1);
     const std::filesystem::path target(QDir(folder).filePath(name).toStdU16String());
     for (auto* one : {m_draft, m_final}) one->setEnabled(false);
     finished(tr("Writing the record…"), "learning");

@@ -15,7 +15,7 @@ namespace arc::ui {
 
 namespace {
 
-enum Data { idRole = Qt::UserRole, wordsRole, shareRole, openRole };
+enum Data { idRole = Qt::UserRole, wordsRole, shareRole, openRole, titleRole };
 
 class JobDelegate : public QStyledItemDelegate {
   public:
@@ -23,7 +23,9 @@ class JobDelegate : public QStyledItemDelegate {
 
     [[nodiscard]] QSize sizeHint(const QStyleOptionViewItem&, const QModelIndex& index) const override {
         const Theme theme = currentTheme();
-        return {theme.px(240), theme.px(index.parent().isValid() ? 46 : 58)};
+        return {theme.px(240), theme.px(index.parent().isValid()                     ? 46
+                                        : index.data(titleRole).toString().isEmpty() ? 54
+                                                                                     : 70)};
     }
 
     void paint(QPainter* painter, const QStyleOptionViewItem& option,
@@ -55,6 +57,13 @@ class JobDelegate : public QStyledItemDelegate {
         painter->drawText(
             QRect(left, top, room, line), Qt::AlignLeft | Qt::AlignVCenter,
             painter->fontMetrics().elidedText(index.data(Qt::DisplayRole).toString(), Qt::ElideRight, room));
+        if (const QString title = index.data(titleRole).toString(); !title.isEmpty()) {
+            top += theme.px(20);
+            painter->setFont(theme.font(Text::Small));
+            painter->setPen(chosen ? theme.colour(Role::Ink) : theme.colour(Role::Soft));
+            painter->drawText(QRect(left, top, right - left, line), Qt::AlignLeft | Qt::AlignVCenter,
+                              painter->fontMetrics().elidedText(title, Qt::ElideRight, right - left));
+        }
         const QVariant share = index.data(shareRole);
         if (share.isValid()) {
             const double tall = theme.px(6);
@@ -121,10 +130,9 @@ void JobTree::show(const std::vector<Job>& jobs,
     QTreeWidgetItem* again = nullptr;
     for (const auto& one : jobs) {
         auto* item = new QTreeWidgetItem(this);
-        item->setText(0, one.title.empty()
-                             ? text::words(one.label)
-                             : QStringLiteral("%1  %2").arg(text::words(one.label), text::words(one.title)));
-        item->setToolTip(0, item->text(0));
+        item->setText(0, text::words(one.label));
+        item->setData(0, titleRole, text::words(one.title));
+        item->setToolTip(0, text::words(one.title));
         item->setData(0, idRole, idText(one.id.uuid));
         if (before == one.id) again = item;
         const auto known = records.find(one.id);
