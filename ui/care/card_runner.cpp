@@ -45,6 +45,7 @@ CardRunner::CardRunner(Session& session, care::Card card, Tool tool, CareRun run
     setWindowTitle(QStringLiteral("%1, %2").arg(text::words(m_card.title), text::words(m_tool.label)));
     setProperty("ground", QStringLiteral("paper"));
     setAccessibleName(windowTitle());
+    setFocusPolicy(Qt::StrongFocus);
     build();
     m_tick.setInterval(tickMs);
     connect(&m_tick, &QTimer::timeout, this, &CardRunner::showTimer);
@@ -181,8 +182,10 @@ void CardRunner::refresh() {
     m_buttons->show();
     if (!m_fields.empty())
         goTo(0);
-    else if (auto* first = m_buttons->findChild<QPushButton*>())
-        first->setFocus(Qt::OtherFocusReason);
+    else if (const auto all = m_buttons->findChildren<QPushButton*>(); all.size() == 1)
+        all.front()->setFocus(Qt::OtherFocusReason);
+    else
+        setFocus(Qt::OtherFocusReason);  // a look is answered on purpose, never by one Enter too many
 }
 
 void CardRunner::showCautions() {

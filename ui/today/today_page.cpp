@@ -287,6 +287,7 @@ void TodayPage::readJobAverage() {
 // --- showing -----------------------------------------------------------------------------------------------
 
 void TodayPage::showHead() {
+    if (m_stack->currentWidget() != m_work && m_stack->currentWidget() != m_empty) return;
     if (!m_here || !m_pad->pad()) {
         m_head->setTitle(tr("Today"));
         m_head->setLine({});

@@ -55,8 +55,12 @@ class CareScreen : public testing::Test {
         const auto screen = runner->screen();
         if (screen.kind != care::ScreenKind::Step) return press(Qt::Key_Return);
         const auto& what = screen.step->what;
-        if (std::holds_alternative<care::InspectStep>(what) || std::holds_alternative<care::RepeatStep>(what))
+        if (std::holds_alternative<care::InspectStep>(what) ||
+            std::holds_alternative<care::RepeatStep>(what)) {
+            press(Qt::Key_Return);
+            EXPECT_EQ(runner->screen().number, screen.number) << "a look is never answered by Enter alone";
             return press(Qt::Key_Y);
+        }
         if (std::holds_alternative<care::TimerStep>(what)) {
             press(Qt::Key_Return);
             EXPECT_TRUE(runner->screen().timerEnd);
