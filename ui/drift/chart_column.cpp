@@ -211,6 +211,34 @@ QString ChartColumn::readout(double arc) const {
     return parts.join(QStringLiteral(" · "));
 }
 
+QString ChartColumn::csv() const {
+    if (!m_history || !m_report) return {};
+    QString out = QStringLiteral("arc,time,mean_loss_db,level");
+    for (int c = 1; c <= static_cast<int>(m_strip->rowCount()); ++c)
+        out += QStringLiteral(",groove_%1").arg(c);
+    out += QStringLiteral("\r\n");
+    const auto share = [](std::optional<float> value) {
+        return value ? QString::number(static_cast<double>(*value), 'f', 4) : QString();
+    };
+    for (const auto i : arcsOf(*m_report, *m_history)) {
+        const auto arc = static_cast<double>(i + 1);
+        if (arc < m_window.from() || arc > m_window.to()) continue;
+        const auto& one = m_history->arcs[i];
+        double sum = 0;
+        for (std::size_t r = one.firstReading; r < one.firstReading + one.readingCount; ++r)
+            sum += decibels(m_history->readings[r].loss);
+        out += QStringLiteral("%1,%2,%3,%4")
+                   .arg(i + 1)
+                   .arg(QString::fromStdString(toIso(one.at)))
+                   .arg(one.readingCount > 0 ? QString::number(sum / one.readingCount, 'f', 4) : QString())
+                   .arg(share(m_level->valueAt(arc)));
+        for (int c = 1; c <= static_cast<int>(m_strip->rowCount()); ++c)
+            out += QLatin1Char(',') + share(m_strip->valueAt(c, arc));
+        out += QStringLiteral("\r\n");
+    }
+    return out;
+}
+
 void ChartColumn::say() {
     if (const auto cursor = m_window.cursor()) {
         m_readout->setText(readout(*cursor));

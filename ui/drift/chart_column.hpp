@@ -39,6 +39,8 @@ class ChartColumn : public QWidget {
     /// What the charts show, in words: for the read-out line and for screen readers.
     [[nodiscard]] QString readout(double arc) const;
     [[nodiscard]] std::vector<ChartView*> charts() const;
+    /// The visible stretch: arc, time, mean loss, then what each chart holds; RFC 4180, point-decimal.
+    [[nodiscard]] QString csv() const;
     /// Charts that find no room are left out, so that the column never pushes the window.
     [[nodiscard]] QSize minimumSizeHint() const override;
 

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/drift/drift_page.hpp"
 
+#include <QApplication>
+#include <QClipboard>
 #include <QHBoxLayout>
 #include <QPushButton>
 #include <QStackedWidget>
@@ -8,8 +10,10 @@
 
 #include <algorithm>
 
+#include "ui/care/care_desk.hpp"
 #include "ui/drift/baseline_bar.hpp"
 #include "ui/drift/chart_column.hpp"
+#include "ui/drift/chart_export.hpp"
 #include "ui/drift/chart_list.hpp"
 #include "ui/drift/readings_table.hpp"
 #include "ui/drift/signal_panel.hpp"
@@ -17,6 +21,7 @@
 #include "ui/drift/words.hpp"
 #include "ui/text/format.hpp"
 #include "ui/widgets/ask_line.hpp"
+#include "ui/widgets/choose_file.hpp"
 #include "ui/widgets/empty_state.hpp"
 #include "ui/widgets/page_head.hpp"
 #include "ui/widgets/words.hpp"
@@ -93,7 +98,16 @@ DriftPage::DriftPage(Session& session, QWidget* parent) : Page(parent), m_sessio
         showChosen();
         m_charts->setFocus();
     });
-    connect(&m_session, &Session::driftReady, this, &DriftPage::readAgain);
+    // A page that is not on the screen reads when it comes there.
+    connect(&m_session, &Session::driftReady, this, [this] {
+        if (isVisible()) readAgain();
+    });
+    connect(&CareDesk::of(m_session), &CareDesk::changed, this, [this] {
+        const bool first = !m_care;
+        m_care = CareDesk::of(m_session).look();
+        if (first && isVisible()) showChosen();
+    });
+    m_care = CareDesk::of(m_session).look();
     addActions();
     readAgain();
 }
@@ -130,6 +144,10 @@ void DriftPage::addActions() {
         [this] { openBaseline(); });
     add("drift.more", tr("Show the other charts"), QKeySequence(Qt::Key_M), "drift",
         [this] { m_charts->showMore(); });
+    add("drift.save", tr("Save the charts as pictures"), QKeySequence(Qt::CTRL | Qt::Key_S), "export",
+        [this] { saveCharts(); });
+    add("drift.copy", tr("Copy the numbers of the charts as CSV"), QKeySequence(Qt::CTRL | Qt::Key_C),
+        "table", [this] { copyNumbers(); });
     add("drift.all", tr("Show all arcs"), QKeySequence(Qt::Key_A), "drift",
         [this] { m_charts->window().showAll(); });
 }
@@ -176,15 +194,12 @@ const SplicerHistory* DriftPage::history() const {
 }
 
 const care::Deck* DriftPage::deck() const {
-    return m_deck.get();
+    return m_care ? &m_care->situation.deck : nullptr;
 }
 
 void DriftPage::readAgain() {
     // Pointers into the old view are let go of before it is.
     const auto old = std::exchange(m_view, m_session.drift());
-    if (!m_deck)
-        if (auto cards = m_session.workbench().cards(m_session.book()))
-            m_deck = std::make_shared<const care::Deck>(std::move(*cards));
     showChosen();
 }
 
@@ -322,6 +337,33 @@ void DriftPage::writeBaseline() {
     if (!m_session.save(Entry(choice))) return;
     m_baseline->hide();
     m_charts->setFocus();
+}
+
+void DriftPage::saveCharts() {
+    const auto* tool = m_view && m_splicer ? m_view->toolOf(*m_splicer) : nullptr;
+    if (!tool || !stratum()) return;
+    const Instant now = m_session.clock().now();
+    const QString name =
+        QStringLiteral("drift-%1-%2").arg(text::words(tool->label), text::words(toIso(now)).left(10));
+    chooseFolder(this, tr("Save the charts as SVG and PNG"), {}, [this, name](const QString& folder) {
+        for (const auto* ending : {".svg", ".png"}) {
+            const auto done =
+                ui::saveCharts(*m_charts, folder + QLatin1Char('/') + name + QLatin1String(ending));
+            if (!done) {
+                m_session.tell(done.error());
+                return;
+            }
+        }
+    });
+}
+
+void DriftPage::copyNumbers() {
+    QApplication::clipboard()->setText(m_charts->csv());
+}
+
+void DriftPage::showEvent(QShowEvent* event) {
+    Page::showEvent(event);
+    if (m_view != m_session.drift()) readAgain();
 }
 
 void DriftPage::resizeEvent(QResizeEvent* event) {

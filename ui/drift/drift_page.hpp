@@ -19,6 +19,7 @@ class EmptyState;
 class PageHead;
 class SignalPanel;
 class SplicerChips;
+struct CareLook;
 
 class DriftPage : public Page {
     Q_OBJECT
@@ -31,6 +32,7 @@ class DriftPage : public Page {
 
   protected:
     void resizeEvent(QResizeEvent* event) override;
+    void showEvent(QShowEvent* event) override;
 
   private:
     void addActions();
@@ -44,6 +46,8 @@ class DriftPage : public Page {
     void openBaseline();
     void writeBaseline();
     void sayHead();
+    void saveCharts();
+    void copyNumbers();
     [[nodiscard]] const drift::SplicerReport* splicer() const;
     [[nodiscard]] const drift::StratumReport* stratum() const;
     [[nodiscard]] const SplicerHistory* history() const;
@@ -51,7 +55,7 @@ class DriftPage : public Page {
 
     Session& m_session;
     std::shared_ptr<const DriftView> m_view;
-    std::shared_ptr<const care::Deck> m_deck;
+    std::shared_ptr<const CareLook> m_care;
     std::optional<ToolId> m_splicer;
     std::string m_stratum;
     PageHead* m_head;

@@ -4,7 +4,6 @@
 #include <QFrame>
 #include <QHBoxLayout>
 #include <QLabel>
-#include <QPainter>
 #include <QPushButton>
 #include <QScrollArea>
 #include <QVBoxLayout>
@@ -13,6 +12,7 @@
 #include <ranges>
 
 #include "ui/drift/signal_card.hpp"
+#include "ui/drift/signal_line.hpp"
 #include "ui/drift/words.hpp"
 #include "ui/text/format.hpp"
 #include "ui/theme/state_mark.hpp"
@@ -206,24 +206,12 @@ void SignalPanel::addOthers() {
     inside(frame)->setSpacing(currentTheme().px(4));
     inside(frame)->addWidget(words(tr("All signals, N and P go through them"), TextRole::Small, frame));
     for (const auto& signal : all | std::views::reverse) {
-        auto* choice = button(tr("%1 · %2 · %3")
-                                  .arg(text::moment(signal.raisedAt, m_now), text::words(signal.headline),
-                                       wordOf(signal.state)),
-                              ButtonKind::Choice, frame);
-        choice->setCheckable(true);
+        auto* choice = new SignalLine(
+            markOf(signal.state), text::words(signal.headline),
+            QStringLiteral("%1 · %2").arg(text::moment(signal.raisedAt, m_now), wordOf(signal.state)), frame);
         choice->setChecked(signal.key == m_key);
-        const int side = currentTheme().px(14);
-        QPixmap picture(side, side);
-        picture.fill(Qt::transparent);
-        QPainter painter(&picture);
-        paintMark(painter, QRectF(picture.rect()), markOf(signal.state), currentTheme());
-        painter.end();
-        choice->setIcon(QIcon(picture));
-        choice->setIconSize(picture.size());
-        choice->setToolTip(choice->text());
-        choice->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Fixed);
         connect(
-            choice, &QPushButton::clicked, this, [this, key = signal.key] { choose(key); },
+            choice, &SignalLine::clicked, this, [this, key = signal.key] { choose(key); },
             Qt::QueuedConnection);
         inside(frame)->addWidget(choice);
     }

@@ -85,7 +85,9 @@ KitPage::KitPage(Session& session, QWidget* parent) : Page(parent), m_session(se
     row->addWidget(m_detail);
     m_stack->addWidget(both);
 
-    connect(&CareDesk::of(m_session), &CareDesk::changed, this, &KitPage::readAgain);
+    connect(&CareDesk::of(m_session), &CareDesk::changed, this, [this] {
+        if (isVisible()) readAgain();
+    });
     addActions();
     readAgain();
 }
@@ -154,7 +156,8 @@ QWidget* KitPage::firstFocus() {
 }
 
 bool KitPage::settled() const {
-    return m_look && !CareDesk::of(m_session).pending();
+    auto& desk = CareDesk::of(m_session);
+    return m_look && m_look == desk.look() && !desk.pending();
 }
 
 const Tool* KitPage::chosen() const {
@@ -311,6 +314,11 @@ void KitPage::correctCounter() {
                    m_session.save(Entry(CounterCorrection{
                        m_session.newId<EntryId>(), id, m_session.clock().now(), shows, text::utf8(reason)}));
                });
+}
+
+void KitPage::showEvent(QShowEvent* event) {
+    Page::showEvent(event);
+    if (m_look != CareDesk::of(m_session).look()) readAgain();
 }
 
 bool KitPage::eventFilter(QObject* watched, QEvent* event) {

@@ -33,6 +33,7 @@ class KitPage : public Page {
 
   protected:
     bool eventFilter(QObject* watched, QEvent* event) override;
+    void showEvent(QShowEvent* event) override;
 
   private:
     void makeDetail(QWidget* parent);

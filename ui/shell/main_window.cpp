@@ -10,6 +10,7 @@
 #include <QVBoxLayout>
 
 #include "ui/shell/finder.hpp"
+#include "ui/shell/first_run.hpp"
 #include "ui/shell/help.hpp"
 #include "ui/shell/job_bar.hpp"
 #include "ui/shell/page.hpp"
@@ -79,6 +80,25 @@ void MainWindow::build() {
     m_rail->setCrew(QString::fromStdString(m_session.crew()));
     showSaved();
     go(m_screen);
+    offerFirstRun();
+}
+
+void MainWindow::offerFirstRun() {
+    m_firstRun = nullptr;
+    if (m_options.screenshots || !isUntouched(m_session.book())) return;
+    m_firstRun = new FirstRun(m_session, m_options.openDemo ? Demo::Offered : Demo::None, m_stack);
+    m_stack->addWidget(m_firstRun);
+    m_stack->setCurrentWidget(m_firstRun);
+    connect(m_firstRun, &FirstRun::finished, this, [this] { go(Screen::Today); });
+    connect(m_firstRun, &FirstRun::demoAsked, this, &MainWindow::openDemo);
+    m_firstRun->begin();
+}
+
+void MainWindow::openDemo() {
+    m_session.background().run<Result<void>>(this, tr("Making the demo logbook"), m_options.openDemo,
+                                             [this](Result<void> done) {
+                                                 if (!done) m_session.tell(done.error());
+                                             });
 }
 
 void MainWindow::addActions() {
@@ -123,6 +143,13 @@ void MainWindow::addActions() {
     all.add(
         {QStringLiteral("look.smaller"), tr("Smaller text"), QKeySequence(Qt::CTRL | Qt::Key_Minus), {}, {}},
         this, [this] { setLook(Theme(currentTheme().tone(), currentTheme().scale() - scaleStep)); });
+    if (m_options.openDemo)
+        all.add({QStringLiteral("demo"),
+                 tr("Open the demo crew in a window of its own"),
+                 {},
+                 QStringLiteral("drift"),
+                 {}},
+                this, [this] { openDemo(); });
     all.add({QStringLiteral("crew"), tr("Say who is at the keyboard"), {}, QStringLiteral("people"), {}},
             this, [this] { askCrew(); });
     const auto nameUndo = [this](const char* id, const QString& text) {

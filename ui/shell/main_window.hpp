@@ -13,6 +13,7 @@ class QStackedWidget;
 
 namespace arc::ui {
 
+class FirstRun;
 class JobBar;
 class Page;
 class ProblemBar;
@@ -41,6 +42,8 @@ class MainWindow : public QMainWindow {
     void build();
     void addActions();
     void showSaved();
+    void offerFirstRun();
+    void openDemo();
 
     Session& m_session;
     WindowOptions m_options;
@@ -50,6 +53,7 @@ class MainWindow : public QMainWindow {
     JobBar* m_jobs = nullptr;
     QStackedWidget* m_stack = nullptr;
     std::array<Page*, screenCount> m_pages{};
+    FirstRun* m_firstRun = nullptr;  ///< while its questions are open
 };
 
 }  // namespace arc::ui

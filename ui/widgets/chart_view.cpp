@@ -264,16 +264,6 @@ std::optional<float> ChartView::valueAt(double arc) const {
     return m_data->value[static_cast<std::size_t>(after - m_data->arc.begin()) - 1];
 }
 
-QByteArray ChartView::csv() const {
-    QByteArray out("arc,value\n");
-    if (!m_data) return out;
-    for (std::size_t i = indexAt(m_data->arc, m_window.from());
-         i < m_data->arc.size() && m_data->arc[i] <= m_window.to(); ++i)
-        out += QByteArray::number(m_data->arc[i], 'f', 0) + ',' +
-               QByteArray::number(static_cast<double>(m_data->value[i]), 'f', 4) + '\n';
-    return out;
-}
-
 void ChartView::resizeEvent(QResizeEvent* event) {
     QChartView::resizeEvent(event);
     place();

@@ -54,8 +54,6 @@ class ChartView : public QChartView {
     [[nodiscard]] const ChartData* data() const { return m_data.get(); }
     /// Value at the arc, or the last one before it.
     [[nodiscard]] std::optional<float> valueAt(double arc) const;
-    /// For print and export: the visible stretch.
-    [[nodiscard]] QByteArray csv() const;
 
   protected:
     void resizeEvent(QResizeEvent* event) override;

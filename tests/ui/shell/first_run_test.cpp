@@ -1,0 +1,65 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/shell/first_run.hpp"
+
+#include <QLineEdit>
+#include <QPushButton>
+#include <QTest>
+
+#include "tests/support/window_fixture.hpp"
+#include "ui/shell/page.hpp"
+
+namespace arc::ui {
+namespace {
+
+class FirstRunTest : public test::WindowTest {
+  protected:
+    FirstRun* questions() { return window->findChild<FirstRun*>(); }
+    template <class W>
+    W* named(const QString& name) {
+        for (auto* widget : questions()->findChildren<W*>())
+            if (widget->accessibleName() == name) return widget;
+        return nullptr;
+    }
+};
+
+TEST_F(FirstRunTest, threeAnswersAndEnterMakeALogbook) {
+    openWindow();
+    ASSERT_NE(questions(), nullptr);
+    picture(QStringLiteral("first-run"));
+    auto* crew = named<QLineEdit>(QStringLiteral("Your crew label"));
+    QTest::keyClicks(crew, QStringLiteral("Crew 4"));
+    QTest::keyClick(crew, Qt::Key_Return);
+    auto* splicer = named<QLineEdit>(QStringLiteral("Label of the splicer"));
+    splicer->setText(QStringLiteral("S-09"));
+    QTest::keyClick(splicer, Qt::Key_Return);
+    auto* job = named<QLineEdit>(QStringLiteral("Label of the job"));
+    QTest::keyClicks(job, QStringLiteral("HR-B"));
+    QTest::keyClick(job, Qt::Key_Return);
+    ASSERT_EQ(book.written.size(), 2u);
+    const auto& tool = std::get<Tool>(book.written[0]);
+    EXPECT_EQ(tool.label, "S-09");
+    EXPECT_EQ(asSplicer(tool)->grooves, 12);
+    EXPECT_EQ(std::get<Job>(book.written[1]).label, "HR-B");
+    EXPECT_EQ(session->crew(), "Crew 4");
+    EXPECT_FALSE(questions()->isVisible());
+    EXPECT_TRUE(window->page(Screen::Today).isVisible());
+}
+
+TEST_F(FirstRunTest, theJobMayStayEmptyButTheSplicerMayNot) {
+    openWindow();
+    auto* start = named<QPushButton>(QStringLiteral("Start the logbook"));
+    named<QLineEdit>(QStringLiteral("Label of the splicer"))->setText(QStringLiteral(" "));
+    EXPECT_FALSE(start->isEnabled());
+    named<QLineEdit>(QStringLiteral("Label of the splicer"))->setText(QStringLiteral("S-01"));
+    start->click();
+    EXPECT_EQ(book.written.size(), 1u);
+}
+
+TEST_F(FirstRunTest, aBookWithToolsAsksNothing) {
+    book.toolList = test::fakeView().tools;
+    openWindow();
+    EXPECT_EQ(questions(), nullptr);
+}
+
+}  // namespace
+}  // namespace arc::ui

@@ -1,0 +1,44 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// An empty logbook asks three questions: who, which machine, which job. Enter goes to the next; everything
+// can be changed later, and the demo is one click away.
+#pragma once
+#include <QWidget>
+
+#include "ui/shell/session.hpp"
+
+class QComboBox;
+class QLineEdit;
+class QPushButton;
+
+namespace arc::ui {
+
+/// True when nobody has put a tool or a job into the book yet.
+bool isUntouched(Logbook& book);
+
+enum class Demo { Offered, None };
+
+class FirstRun : public QWidget {
+    Q_OBJECT
+  public:
+    FirstRun(Session& session, Demo demo, QWidget* parent = nullptr);
+    void begin();
+
+  Q_SIGNALS:
+    /// Written, or skipped.
+    void finished();
+    void demoAsked();
+
+  private:
+    void write();
+    [[nodiscard]] Tool splicer() const;
+    [[nodiscard]] Job job() const;
+
+    Session& m_session;
+    QLineEdit* m_crew;
+    QComboBox* m_kind;
+    QLineEdit* m_splicer;
+    QLineEdit* m_job;
+    QPushButton* m_start;
+};
+
+}  // namespace arc::ui
