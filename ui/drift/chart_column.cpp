@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/drift/chart_column.hpp"
 
+#include <QFontMetrics>
 #include <QFrame>
 #include <QKeyEvent>
 #include <QLabel>
@@ -45,6 +46,7 @@ ChartColumn::ChartColumn(QWidget* parent) : QWidget(parent) {
     m_readout = words({}, TextRole::Small, this);
     m_readout->setAccessibleName(tr("Read-out"));
     m_readout->setFixedHeight(theme.px(20));
+    m_readout->setMinimumWidth(1);
     m_layout->addWidget(m_readout);
     m_level = new ChartView(m_window, this);
     m_level->setMinimumHeight(theme.px(60));
@@ -182,6 +184,7 @@ QSize ChartColumn::minimumSizeHint() const {
 void ChartColumn::resizeEvent(QResizeEvent* event) {
     QWidget::resizeEvent(event);
     arrange();
+    say();
 }
 
 QString ChartColumn::readout(double arc) const {
@@ -239,15 +242,25 @@ QString ChartColumn::csv() const {
     return out;
 }
 
+void ChartColumn::sayWhatFits(const QString& parts) {
+    const QString separator = QStringLiteral(" · ");
+    QStringList fitting = parts.split(separator);
+    const QFontMetrics metrics(currentTheme().font(Text::Small));
+    while (fitting.size() > 1 && metrics.horizontalAdvance(fitting.join(separator)) > width())
+        fitting.removeLast();
+    m_readout->setText(fitting.join(separator));
+    m_readout->setAccessibleDescription(parts);
+}
+
 void ChartColumn::say() {
     if (const auto cursor = m_window.cursor()) {
-        m_readout->setText(readout(*cursor));
+        sayWhatFits(readout(*cursor));
         return;
     }
-    m_readout->setText(tr("arcs %1 to %2 of %3 · arrows move, + and − zoom, 0 shows all")
-                           .arg(text::number(static_cast<std::int64_t>(std::llround(m_window.from()))),
-                                text::number(static_cast<std::int64_t>(std::llround(m_window.to()))),
-                                text::number(static_cast<std::int64_t>(std::llround(m_window.last())))));
+    sayWhatFits(tr("arcs %1 to %2 of %3 · arrows move, + and − zoom, 0 shows all")
+                    .arg(text::number(static_cast<std::int64_t>(std::llround(m_window.from()))),
+                         text::number(static_cast<std::int64_t>(std::llround(m_window.to()))),
+                         text::number(static_cast<std::int64_t>(std::llround(m_window.last())))));
 }
 
 void ChartColumn::keyPressEvent(QKeyEvent* event) {

@@ -55,6 +55,8 @@ class ChartColumn : public QWidget {
     void arrange();
     void placeMarks();
     void say();
+    /// Parts that find no room are left out from the end, whole.
+    void sayWhatFits(const QString& parts);
 
     ArcWindow m_window;
     std::shared_ptr<const DriftView> m_view;

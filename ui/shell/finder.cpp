@@ -138,13 +138,32 @@ void Finder::filter(const QString& asked) {
                                          text, m_list);
         item->setData(Qt::UserRole, static_cast<qulonglong>(found[i].second));
     }
+    if (asked.trimmed().size() > 1 && m_session.actions().find(QStringLiteral("today.search"))) {
+        auto* item = new QListWidgetItem(icon(QStringLiteral("find"), ink),
+                                         tr("Search all splices for “%1”").arg(asked.trimmed()), m_list);
+        item->setData(Qt::UserRole, static_cast<qulonglong>(m_all.size()));
+    }
     m_list->setCurrentRow(0);
+}
+
+void Finder::searchSplices() {
+    m_session.go(Screen::Today);
+    // The page opens its list of splices; the letters go on into its entry.
+    if (auto* search = m_session.actions().find(QStringLiteral("today.search"))) search->trigger();
+    if (auto* entry = qobject_cast<QLineEdit*>(parentWidget()->window()->focusWidget()))
+        entry->setText(m_asked->text().trimmed());
 }
 
 void Finder::choose() {
     const auto* item = m_list->currentItem();
     if (!item) return;
-    const auto run = m_all[item->data(Qt::UserRole).toULongLong()].run;
+    const auto index = static_cast<std::size_t>(item->data(Qt::UserRole).toULongLong());
+    if (index >= m_all.size()) {
+        close();
+        searchSplices();
+        return;
+    }
+    const auto run = m_all[index].run;
     close();
     // After the popup is gone, so that the page gets the keyboard.
     QTimer::singleShot(0, &m_session, run);

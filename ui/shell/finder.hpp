@@ -41,6 +41,7 @@ class Finder : public QDialog {
     void gather();
     void filter(const QString& asked);
     void choose();
+    void searchSplices();
 
     Session& m_session;
     QLineEdit* m_asked;

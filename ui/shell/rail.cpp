@@ -17,6 +17,9 @@ namespace {
 
 constexpr int railWidth = 116;
 constexpr int markSide = 60;
+/// A button lower than this has no room for its icon; word and key stay.
+constexpr int wholeButton = 74;
+constexpr int lowButton = 46;
 
 /// Wide enough for the longest word at the present scale, so that translations fit too.
 int widthFor(const Theme& theme) {
@@ -36,12 +39,17 @@ RailButton::RailButton(const QString& word, const QString& key, const QString& i
     setAccessibleDescription(tr("key %1").arg(key));
     setCheckable(true);
     setCursor(Qt::PointingHandCursor);
-    setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
+    setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Maximum);
 }
 
 QSize RailButton::sizeHint() const {
     const Theme theme = currentTheme();
     return {theme.px(railWidth), theme.px(80)};
+}
+
+QSize RailButton::minimumSizeHint() const {
+    const Theme theme = currentTheme();
+    return {theme.px(60), theme.px(lowButton)};
 }
 
 void RailButton::paintEvent(QPaintEvent* /*event*/) {
@@ -57,15 +65,18 @@ void RailButton::paintEvent(QPaintEvent* /*event*/) {
         painter.setBrush(Qt::NoBrush);
         painter.drawRoundedRect(QRectF(rect()).adjusted(4, 4, -4, -4), 4, 4);
     }
+    const bool whole = height() >= theme.px(wholeButton);
     const int side = theme.px(24);
-    painter.drawPixmap((width() - side) / 2, theme.px(10),
-                       iconPixmap(m_icon, side, ink, devicePixelRatioF()));
+    if (whole)
+        painter.drawPixmap((width() - side) / 2, theme.px(10),
+                           iconPixmap(m_icon, side, ink, devicePixelRatioF()));
+    const int top = whole ? theme.px(36) : (height() - theme.px(38)) / 2;
     painter.setPen(ink);
     painter.setFont(theme.font(Text::Strong, Weight::Bold));
-    painter.drawText(QRect(0, theme.px(36), width(), theme.px(22)), Qt::AlignCenter, text());
+    painter.drawText(QRect(0, top, width(), theme.px(22)), Qt::AlignCenter, text());
     painter.setPen(on ? ink : theme.colour(Role::RailSoft));
     painter.setFont(theme.font(Text::Tiny));
-    painter.drawText(QRect(0, theme.px(57), width(), theme.px(16)), Qt::AlignCenter, m_key);
+    painter.drawText(QRect(0, top + theme.px(21), width(), theme.px(16)), Qt::AlignCenter, m_key);
 }
 
 Rail::Rail(QWidget* parent) : QWidget(parent) {

@@ -20,6 +20,7 @@ class RailButton : public QPushButton {
   public:
     RailButton(const QString& word, const QString& key, const QString& icon, QWidget* parent);
     [[nodiscard]] QSize sizeHint() const override;
+    [[nodiscard]] QSize minimumSizeHint() const override;
 
   protected:
     void paintEvent(QPaintEvent* event) override;

@@ -117,6 +117,7 @@ void ChartMarks::paintSince(QPainter& painter, const Theme& theme, const PlotMap
     const double low = std::max(map.x(m_since->low), map.left);
     const double high = std::min(map.x(m_since->high), map.right);
     if (high > low) painter.fillRect(QRectF(low, 0, high - low, bottom), theme.colour(Role::Drifting, 0.14));
+    QRectF beganPlace;
     const double x = map.x(m_since->began);
     if (inside(map, x)) {
         painter.setPen(QPen(theme.colour(Role::Drifting), 2 * theme.scale()));
@@ -127,6 +128,7 @@ void ChartMarks::paintSince(QPainter& painter, const Theme& theme, const PlotMap
         const bool leftSide = std::min(x, low) - w - theme.px(5) > map.left;
         const double at = leftSide ? std::min(x, low) - w - theme.px(5) : std::max(x, high) + theme.px(5);
         painter.drawText(QPointF(at, theme.px(17)), word);
+        beganPlace = QRectF(at, 0, w, theme.px(20));
     }
     const double raised = map.x(m_since->raised);
     if (inside(map, raised)) {
@@ -137,7 +139,8 @@ void ChartMarks::paintSince(QPainter& painter, const Theme& theme, const PlotMap
         const double w = painter.fontMetrics().horizontalAdvance(word);
         const double at =
             raised + w + theme.px(5) < width() ? raised + theme.px(4) : raised - w - theme.px(4);
-        painter.drawText(QPointF(at, theme.px(17)), word);
+        const bool clash = beganPlace.intersects(QRectF(at, 0, w, theme.px(20)));
+        painter.drawText(QPointF(at, theme.px(clash ? 34 : 17)), word);
     }
 }
 

@@ -18,6 +18,7 @@ PageHead::PageHead(QWidget* parent) : QWidget(parent) {
     auto* texts = new QVBoxLayout;
     texts->setSpacing(theme.px(4));
     m_title = words(QString(), TextRole::Title, this);
+    m_title->setWordWrap(true);
     m_line = words(QString(), TextRole::Soft, this);
     m_line->setWordWrap(true);
     texts->addWidget(m_title);
