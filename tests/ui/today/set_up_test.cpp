@@ -1,0 +1,136 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// From an empty logbook to the first splice by keyboard: a job with its closure, the set-up, the pad.
+#include <QComboBox>
+#include <QLabel>
+#include <QLineEdit>
+
+#include <gtest/gtest.h>
+
+#include "tests/support/ui_rig.hpp"
+#include "ui/today/job_sheet.hpp"
+#include "ui/today/loss_pad.hpp"
+#include "ui/today/set_up_panel.hpp"
+#include "ui/today/sitting.hpp"
+#include "ui/today/today_page.hpp"
+
+namespace arc::ui {
+namespace {
+
+using namespace arc::literals;
+
+template <class Control>
+Control* named(QWidget* in, const QString& name) {
+    for (auto* one : in->findChildren<Control*>())
+        if (one->accessibleName() == name) return one;
+    return nullptr;
+}
+
+void fill(QWidget* in, const QString& name, const QString& text) {
+    auto* line = named<QLineEdit>(in, name);
+    ASSERT_TRUE(line) << name.toStdString();
+    line->clear();
+    QTest::keyClicks(line, text);
+}
+
+class FirstJob : public testing::Test {
+  protected:
+    void SetUp() override {
+        Splicer mass;
+        mass.kind = SplicerKind::MassFusion;
+        mass.grooves = 12;
+        rig.write(Tool{rig.newId<ToolId>(), "S-01", "Heron", mass, Service::InUse});
+        rig.write(Tool{rig.newId<ToolId>(), "S-02", "", Splicer{}, Service::InUse});
+        session = &rig.start();
+        page = std::make_unique<TodayPage>(*session);
+        page->resize(1250, 768);
+        page->show();
+    }
+    JobSheet* sheet() { return page->findChild<JobSheet*>(); }
+
+    test::UiRig rig;
+    Session* session = nullptr;
+    std::unique_ptr<TodayPage> page;
+};
+
+TEST_F(FirstJob, APlanBeyondTheCableIsRefusedAndNothingIsWritten) {
+    sheet()->begin({});
+    fill(sheet(), "Job label", "HR-B");
+    fill(sheet(), "Fibres in the cable", "48");
+    fill(sheet(), "Closure label", "HR-17");
+    fill(sheet(), "Splice plan", "1-60 straight");
+    QTest::keyClick(named<QLineEdit>(sheet(), "Splice plan"), Qt::Key_Return, Qt::ControlModifier);
+    EXPECT_TRUE(rig.reopened()->jobs().value().empty());
+}
+
+TEST_F(FirstJob, APlanThatFitsIsWrittenWithJobCableAndClosure) {
+    sheet()->begin({});
+    fill(sheet(), "Job label", "HR-B");
+    fill(sheet(), "Limit per splice, dB", "0,15");
+    fill(sheet(), "Fibres in the cable", "48");
+    fill(sheet(), "Closure label", "HR-17");
+    fill(sheet(), "Splice plan", "1-12 to 13-24");
+    QTest::keyClick(named<QLineEdit>(sheet(), "Splice plan"), Qt::Key_Return);
+    const auto jobs = rig.reopened()->jobs().value();
+    ASSERT_EQ(jobs.size(), 1u);
+    EXPECT_EQ(jobs[0].rule.perSplice, 150_mdb);
+    EXPECT_EQ(jobs[0].rule.origin, RuleOrigin::Contract);
+    const auto cables = rig.reopened()->cables(jobs[0].id).value();
+    ASSERT_EQ(cables.size(), 1u);
+    EXPECT_EQ(cables[0].fibreCount, 48);
+    const auto closures = rig.reopened()->closures(jobs[0].id).value();
+    ASSERT_EQ(closures.size(), 1u);
+    ASSERT_EQ(closures[0].plan.size(), 12u);
+    EXPECT_EQ(closures[0].plan[0], (PlannedSplice{1, 13}));
+    test::typeKeys(&page->pad(), "4\r");
+    const auto rows = rig.reopened()->splices({}, PageOrder::OldestFirst, std::nullopt, 10).value();
+    ASSERT_EQ(rows.size(), 1u);
+    EXPECT_EQ(rows[0].reading.fibreA, "1");
+    EXPECT_EQ(rows[0].reading.fibreB, "13");
+    EXPECT_EQ(rows[0].arc.closure, closures[0].id);
+}
+
+TEST_F(FirstJob, AMissingLabelSaysOneSentenceAndWritesNothing) {
+    sheet()->begin({});
+    QTest::keyClick(named<QLineEdit>(sheet(), "Splice plan"), Qt::Key_Return);
+    EXPECT_TRUE(rig.reopened()->jobs().value().empty());
+    bool said = false;
+    for (auto* label : sheet()->findChildren<QLabel*>())
+        said = said || label->text().contains("needs a label");
+    EXPECT_TRUE(said);
+}
+
+TEST_F(FirstJob, TheSetUpIsTakenByKeyboardAndRemembered) {
+    SetUpPanel panel;
+    Sitting taken;
+    int times = 0;
+    QObject::connect(&panel, &SetUpPanel::accepted, [&](const Sitting& sitting) {
+        taken = sitting;
+        ++times;
+    });
+    auto start = completed({}, *rig.book);
+    ASSERT_TRUE(start);
+    start->ambient.temperature = 21.0_degC;
+    ASSERT_TRUE(panel.fill(*rig.book, *start, rig.clock.now()));
+    panel.show();
+    auto* splicer = named<QComboBox>(&panel, "Splicer");
+    QTest::keyClick(splicer, Qt::Key_Down);
+    fill(&panel, "Who splices", "Ana");
+    fill(&panel, "Temperature, °C", "-4,5");
+    bool noticed = false;
+    for (auto* label : panel.findChildren<QLabel*>()) noticed = noticed || label->text().contains("colder");
+    EXPECT_TRUE(noticed) << "a jump of 25.5 degrees is noticed";
+    fill(&panel, "Humidity, %", "140");
+    QTest::keyClick(named<QLineEdit>(&panel, "Humidity, %"), Qt::Key_Return, Qt::ControlModifier);
+    EXPECT_EQ(times, 0) << "140 % is refused";
+    fill(&panel, "Humidity, %", "61");
+    QTest::keyClick(named<QLineEdit>(&panel, "Humidity, %"), Qt::Key_Return, Qt::ControlModifier);
+    ASSERT_EQ(times, 1);
+    EXPECT_EQ(taken.operatorName, "Ana");
+    EXPECT_EQ(taken.ambient.temperature, Temperature{273150 - 4500});
+    EXPECT_EQ(taken.ambient.humidity, Humidity{610});
+    remember(taken);
+    EXPECT_EQ(rememberedSitting(), taken);
+}
+
+}  // namespace
+}  // namespace arc::ui
