@@ -136,8 +136,13 @@ void addBudgets(Record& record, const std::vector<Cable>& cables, const LinkAssu
     }
     const auto closures = std::ranges::count_if(
         record.closures, [](const ClosureSection& s) { return s.closure && !s.splices.empty(); });
-    record.budgets = linkBudgets(assumptions, lengthKm, static_cast<int>(closures), record.job.rule,
-                                 *record.averages.meanDb);
+    auto budgets = linkBudgets(assumptions, lengthKm, static_cast<int>(closures), record.job.rule,
+                               *record.averages.meanDb);
+    if (!budgets) {
+        record.budgetNote = "No link budget: " + budgets.error().sentence();
+        return;
+    }
+    record.budgets = std::move(*budgets);
     record.budgetNote =
         "One fibre through all cables and closures of the job in line. As spliced: mean estimated loss. "
         "Attenuation and connector loss are assumed values, not measured here.";

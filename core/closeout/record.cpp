@@ -3,11 +3,14 @@
 
 #include <algorithm>
 
+#include "core/optics/splice_loss.hpp"
+
 namespace arc::closeout {
 
 std::optional<double> Measurement::twoWayDb() const {
-    if (!aToB || !bToA) return std::nullopt;
-    return (static_cast<double>(aToB->value) + bToA->value) / 2000.0;
+    const auto measured = optics::measuredLoss(aToB, bToA);
+    if (!measured || measured->ways == optics::Ways::One) return std::nullopt;
+    return measured->db;
 }
 
 std::string_view word(RecordState state) {

@@ -3,6 +3,9 @@
 
 #include <algorithm>
 #include <cmath>
+#include <utility>
+
+#include "core/optics/splice_loss.hpp"
 
 namespace arc::closeout {
 
@@ -45,20 +48,35 @@ Histogram histogram(std::span<const Loss> losses, Loss limit) {
     return result;
 }
 
-std::vector<LinkBudget> linkBudgets(const LinkAssumptions& assumptions, double lengthKm, int splices,
-                                    const AcceptanceRule& rule, double meanSpliceDb) {
+namespace {
+
+std::vector<BudgetLine> linesOf(const optics::Link& link, const optics::LinkBudget& budget) {
+    return {{"fibre", link.lengthKm, "km", link.fibreDbPerKm, budget.fibreDb},
+            {"splices", static_cast<double>(link.splices), "pieces", link.spliceDb, budget.splicesDb},
+            {"connectors", static_cast<double>(link.connections), "pieces", link.connectionDb,
+             budget.connectionsDb}};
+}
+
+}  // namespace
+
+Result<std::vector<LinkBudget>> linkBudgets(const LinkAssumptions& assumptions, double lengthKm, int splices,
+                                            const AcceptanceRule& rule, double meanSpliceDb) {
     std::vector<LinkBudget> budgets;
     for (const auto& [wavelengthNm, dbPerKm] : assumptions.attenuation) {
-        const auto lines = [&](double spliceDb) {
-            return std::vector<BudgetLine>{
-                {"fibre", lengthKm, "km", dbPerKm, dbPerKm * lengthKm},
-                {"splices", static_cast<double>(splices), "pieces", spliceDb, spliceDb * splices},
-                {"connectors", static_cast<double>(assumptions.connectors), "pieces",
-                 assumptions.dbPerConnector, assumptions.dbPerConnector * assumptions.connectors}};
-        };
-        LinkBudget budget{wavelengthNm, lines(decibels(rule.perSplice)), 0, lines(meanSpliceDb), 0};
-        for (const BudgetLine& line : budget.allowed) budget.allowedDb += line.totalDb;
-        for (const BudgetLine& line : budget.asSpliced) budget.asSplicedDb += line.totalDb;
+        optics::Link link{lengthKm,
+                          splices,
+                          assumptions.connectors,
+                          dbPerKm,
+                          decibels(rule.perSplice),
+                          assumptions.dbPerConnector};
+        const auto allowed = optics::linkBudget(link);
+        if (!allowed) return tl::unexpected(allowed.error());
+        LinkBudget budget{wavelengthNm, linesOf(link, *allowed), allowed->totalDb(), {}, 0};
+        link.spliceDb = meanSpliceDb;
+        const auto asSpliced = optics::linkBudget(link);
+        if (!asSpliced) return tl::unexpected(asSpliced.error());
+        budget.asSpliced = linesOf(link, *asSpliced);
+        budget.asSplicedDb = asSpliced->totalDb();
         budgets.push_back(std::move(budget));
     }
     return budgets;

@@ -8,6 +8,7 @@
 #include <string>
 #include <vector>
 
+#include "core/result.hpp"
 #include "core/units/quantity.hpp"
 #include "core/work/acceptance.hpp"
 
@@ -69,7 +70,7 @@ struct LinkAssumptions {
 };
 
 /// A fibre through `lengthKm` of cable and `splices` closures. `meanSpliceDb`: as spliced.
-std::vector<LinkBudget> linkBudgets(const LinkAssumptions& assumptions, double lengthKm, int splices,
-                                    const AcceptanceRule& rule, double meanSpliceDb);
+Result<std::vector<LinkBudget>> linkBudgets(const LinkAssumptions& assumptions, double lengthKm, int splices,
+                                            const AcceptanceRule& rule, double meanSpliceDb);
 
 }  // namespace arc::closeout

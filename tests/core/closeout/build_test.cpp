@@ -231,10 +231,11 @@ TEST(LinkBudgetOfTheRecord, AddsFibreSplicesAndConnectors) {
     AcceptanceRule rule;
     rule.perSplice = Loss{150};
     const auto budgets = linkBudgets({}, 20, 5, rule, 0.03);
-    ASSERT_EQ(budgets.size(), 2u);
-    EXPECT_EQ(budgets[0].wavelengthNm, 1310);
-    EXPECT_NEAR(budgets[0].allowedDb, 9.75, 1e-12);
-    EXPECT_NEAR(budgets[0].asSplicedDb, 9.15, 1e-12);
+    ASSERT_TRUE(budgets);
+    ASSERT_EQ(budgets->size(), 2u);
+    EXPECT_EQ(budgets->at(0).wavelengthNm, 1310);
+    EXPECT_NEAR(budgets->at(0).allowedDb, 9.75, 1e-12);
+    EXPECT_NEAR(budgets->at(0).asSplicedDb, 9.15, 1e-12);
 }
 
 TEST(CloseoutRecord, AFinalRecordWaitsForEveryDisposition) {
