@@ -31,7 +31,7 @@ constexpr double spreadTail = 1.5;  ///< the log variance is a little skewed, mo
 constexpr std::array plans{
     Plan{Statistic::Common, 0, 0.25, 0.24}, Plan{Statistic::Shift, 0, 0.0, 0.25},
     Plan{Statistic::Shift, 1, 0.0, 0.08},   Plan{Statistic::Angle, 0, 0.35, 0.23},
-    Plan{Statistic::Spread, 0, 0.5, 0.01},  Plan{Statistic::Apart, 0, 0.25, 0.10},
+    Plan{Statistic::Spread, 0, 0.5, 0.01}, Plan{Statistic::Respliced, 0, 0.5, 0.02},  Plan{Statistic::Apart, 0, 0.25, 0.10},
     Plan{Statistic::Apart, 0, 0.5, 0.06},   Plan{Statistic::Pair, 0, 0.3, 0.03},
 };
 
@@ -91,8 +91,11 @@ ScoreLaw lawOf(Statistic statistic, int index, double k, const Model& model) {
             law.wander = model.spread.wander;
             law.tail = spreadTail;
             break;
-        case Statistic::Respliced:
+        case Statistic::Respliced: {
+            const std::array p{1 - model.redone.mean, model.redone.mean};
+            law.tail = tail(p, ScoreTable{0.0, 1.0}, 1);
             break;
+        }
     }
     const double arcs = std::max(20.0, static_cast<double>(model.arcs));
     // The wandering itself is known from few set-ups only: count on one standard error more.
@@ -149,7 +152,7 @@ std::optional<double> seen(const Chart& chart, const Row& row, const Model& mode
             return (static_cast<double>(row.score.apart[c]) + row.score.apart[c + 1]) / sd;
         }
         case Statistic::Respliced:
-            return std::nullopt;
+            return ((row.raw.redone > 0 ? 1.0 : 0.0) - model.redone.mean) / model.redone.sd;
     }
     return std::nullopt;
 }

@@ -8,6 +8,7 @@
 
 #include "core/analytics/causes.hpp"
 #include "core/analytics/forecast.hpp"
+#include "core/analytics/peers.hpp"
 #include "core/analytics/traces.hpp"
 #include "core/analytics/watcher.hpp"
 
@@ -86,9 +87,9 @@ std::vector<Stratum> watch(const SplicerHistory& history, const Settings& settin
 }
 
 Signal signalOf(const Case& about, const Watcher& watcher, const SplicerHistory& history,
-                const PeerFacts& peers, const std::string& stratum, int channels) {
+                std::span<const Watched> crew, const std::string& stratum, int channels) {
     const auto facts = watcher.facts(about);
-    const auto verdict = decide(about, facts, peers, channels);
+    const auto verdict = decide(about, facts, askPeers(facts, history, crew), channels);
     Signal signal;
     signal.key = about.key;
     signal.stratum = stratum;
@@ -109,6 +110,8 @@ Signal signalOf(const Case& about, const Watcher& watcher, const SplicerHistory&
     signal.state = about.state;
     signal.action = verdict.action;
     signal.actionTool = history.splicer;
+    if (verdict.cause == Cause::Cleaver && facts.cleaverAtRaise && *facts.cleaverAtRaise < history.cleavers.size())
+        signal.actionTool = history.cleavers[*facts.cleaverAtRaise];
     signal.headline = verdict.headline;
     signal.advice = verdict.advice;
     signal.answerReason = about.answerReason;
@@ -155,7 +158,7 @@ std::vector<GrooveNow> groovesNow(const Watcher& watcher, int channels) {
     return grooves;
 }
 
-StratumReport reportOf(const Stratum& stratum, const SplicerHistory& history, const PeerFacts& peers) {
+StratumReport reportOf(const Stratum& stratum, const SplicerHistory& history, std::span<const Watched> crew) {
     const auto& watcher = *stratum.watcher;
     StratumReport report;
     report.stratum = stratum.key;
@@ -165,7 +168,7 @@ StratumReport reportOf(const Stratum& stratum, const SplicerHistory& history, co
     report.baselineFrom = watcher.baselineFrom();
     report.baselineTo = watcher.baselineTo();
     for (const auto& about : watcher.cases())
-        report.signals.push_back(signalOf(about, watcher, history, peers, stratum.key, stratum.channels));
+        report.signals.push_back(signalOf(about, watcher, history, crew, stratum.key, stratum.channels));
     report.standing = standingOf(watcher, report.signals);
     report.effects = watcher.effects();
     report.grooves = groovesNow(watcher, stratum.channels);
@@ -199,13 +202,16 @@ std::vector<SplicerReport> analyse(std::span<const SplicerHistory> crew, const S
                                    Detail detail) {
     std::vector<std::vector<Stratum>> watched;
     for (const auto& history : crew) watched.push_back(watch(history, settings, detail));
+    std::vector<Watched> all;
+    for (std::size_t i = 0; i < crew.size(); ++i)
+        for (const auto& stratum : watched[i]) all.push_back({&crew[i], stratum.watcher.get()});
     std::vector<SplicerReport> reports;
     for (std::size_t i = 0; i < crew.size(); ++i) {
         SplicerReport report;
         report.splicer = crew[i].splicer;
         report.label = crew[i].label;
         for (const auto& stratum : watched[i]) {
-            report.strata.push_back(reportOf(stratum, crew[i], PeerFacts{}));
+            report.strata.push_back(reportOf(stratum, crew[i], all));
             if (urgency(report.strata.back().standing) > urgency(report.standing))
                 report.standing = report.strata.back().standing;
         }

@@ -17,6 +17,8 @@ constexpr double wanderPriorArcs = 100;  ///< arcs' worth of that expectation
 constexpr int wanderLags = 12;           ///< arcs; half of a usual set-up of about 24 arcs
 constexpr double wanderLagMean = 0.73;   ///< mean of 1 - lag / 24 over those lags
 
+constexpr double expectedRedone = 0.05, redonePriorArcs = 20;
+
 /// The statistics of the baseline's arcs, one column each.
 struct Columns {
     std::vector<double> common, spread, angle;
@@ -161,6 +163,10 @@ Model learn(std::span<const RawArc> baseline, int grooves, const Model* previous
             slopeOf(model.tables.lossP, model.tables.pooledShift[s], grids.loss) / model.shift[s].sd;
     }
     model.shapes = shapesOf(model, columns);
+    double redone = expectedRedone * redonePriorArcs;
+    for (const auto& arc : baseline) redone += arc.redone > 0;
+    model.redone.mean = redone / (model.arcs + redonePriorArcs);
+    model.redone.sd = std::sqrt(model.redone.mean * (1 - model.redone.mean));
     model.spread = learned(columns.spread, expected / 4);
     model.angle = learned(columns.angle, 0);
     for (int c = 0; c < model.grooves; ++c) {

@@ -42,6 +42,7 @@ struct Model {
     Learned common;  ///< mean rank score
     std::array<Learned, shiftCells.size()> shift;
     Learned angle, spread;
+    Learned redone;  ///< re-splices per arc, drawn towards one in 20
     Shapes shapes;
     std::array<Learned, maxGrooves> apart;
     double ownWeight = 0;  ///< how far a groove's own readings count against all grooves together, 0-1

@@ -21,6 +21,7 @@ RawArc rawArc(const HistoryArc& arc, std::span<const HistoryReading> readings, s
     if (arc.temperature) raw.celsius = static_cast<float>(celsius(*arc.temperature));
     for (const auto& reading : readings) {
         const int groove = reading.channel - 1;
+        if (reading.attempt > 1) raw.redone = 1;
         if (reading.attempt > 1 || groove < 0 || groove >= maxGrooves) continue;
         const auto bit = static_cast<std::uint16_t>(1U << groove);
         raw.lossMask |= bit;

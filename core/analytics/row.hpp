@@ -22,6 +22,7 @@ struct RawArc {
     std::optional<std::uint32_t> job;      ///< index in the history
     std::optional<std::uint32_t> cleaver;  ///< index in the history
     std::optional<float> celsius;
+    std::uint8_t redone = 0;  ///< re-splices made since the arc before, at most 3
     std::uint16_t lossMask = 0, leftMask = 0, rightMask = 0;
     std::array<std::uint16_t, maxGrooves> loss{};           ///< 0.001 dB, capped at 65,535
     std::array<std::uint16_t, maxGrooves> left{}, right{};  ///< 0.01 degree

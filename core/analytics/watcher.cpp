@@ -60,14 +60,20 @@ Watcher::Watcher(WatchSettings settings) : settings_(std::move(settings)) {}
 
 void Watcher::step(const RawArc& arc) {
     ++arcs_;
-    if (arc.lossMask == 0) return;
+    if (arc.lossMask == 0) {
+        // Only re-splices in this arc: they count with the next first attempts.
+        redone_ = std::min(redone_ + arc.redone, 3);
+        return;
+    }
     if (settings_.baseline && arc.at < settings_.baseline->from) return;
     Row row{arc, {}};
+    row.raw.redone = static_cast<std::uint8_t>(std::min(row.raw.redone + redone_, 3));
+    redone_ = 0;
     if (model_) row.score = scoresOf(arc, *model_);
     window_.push_back(row);
     if (window_.size() > windowRows) window_.pop_front();
     if (!model_) {
-        baseline_.push_back(arc);
+        baseline_.push_back(row.raw);
         const bool enough = settings_.baseline
                                 ? arc.at >= settings_.baseline->to && baseline_.size() >= selfStart
                                 : baseline_.size() >= selfStart;
@@ -91,7 +97,7 @@ void Watcher::step(const RawArc& arc) {
     for (std::size_t i = 1; i < charts_.size(); ++i)
         if (fullness(charts_[i]) > fullness(charts_[fullest])) fullest = i;
     if (!charts_.empty() && fullness(charts_[fullest]) >= 1) raise(fullest);
-    learnMore(arc);
+    learnMore(row.raw);
     judgeCare();
 }
 

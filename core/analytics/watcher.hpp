@@ -103,6 +103,7 @@ class Watcher {
     std::vector<CareFollowed> cares_;  ///< beside effects_
     std::vector<CareRecord> events_;
     std::map<std::uint32_t, JobLevel> jobs_;
+    int redone_ = 0;  ///< re-splices since the last scored arc
     std::uint64_t baselineFrom_ = 0, baselineTo_ = 0, arcs_ = 0, lastCareAt_ = 0;
 };
 
