@@ -110,7 +110,8 @@ Signal signalOf(const Case& about, const Watcher& watcher, const SplicerHistory&
     signal.state = about.state;
     signal.action = verdict.action;
     signal.actionTool = history.splicer;
-    if (verdict.cause == Cause::Cleaver && facts.cleaverAtRaise && *facts.cleaverAtRaise < history.cleavers.size())
+    if (verdict.cause == Cause::Cleaver && facts.cleaverAtRaise &&
+        *facts.cleaverAtRaise < history.cleavers.size())
         signal.actionTool = history.cleavers[*facts.cleaverAtRaise];
     signal.headline = verdict.headline;
     signal.advice = verdict.advice;

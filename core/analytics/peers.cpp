@@ -19,11 +19,12 @@ double strengthOf(double common, double shift, double n, const Model& model) {
 
 std::optional<PeerFacts::Other> onJob(const Watched& peer, JobId job) {
     for (const auto& [index, level] : peer.watcher->jobs()) {
-        if (index >= peer.history->jobs.size() || !(peer.history->jobs[index] == job) || level.arcs == 0) continue;
+        if (index >= peer.history->jobs.size() || !(peer.history->jobs[index] == job) || level.arcs == 0)
+            continue;
         const auto n = static_cast<double>(level.arcs);
         const auto& model = *peer.watcher->model();
-        return PeerFacts::Other{peer.history->label, level.arcs, strengthOf(level.common, level.shift, n, model),
-                                level.db / n - model.meanDb};
+        return PeerFacts::Other{peer.history->label, level.arcs,
+                                strengthOf(level.common, level.shift, n, model), level.db / n - model.meanDb};
     }
     return std::nullopt;
 }
@@ -41,7 +42,8 @@ std::optional<PeerFacts::Other> withCleaver(const Watched& peer, ToolId cleaver,
             if (row.raw.has(c)) db += row.raw.loss[c] / 1000.0, ++readings;
     }
     if (n == 0 || readings == 0 || model.tables.angle.empty()) return std::nullopt;
-    return PeerFacts::Other{peer.history->label, static_cast<int>(n), angle / std::sqrt(n), db / readings - model.meanDb};
+    return PeerFacts::Other{peer.history->label, static_cast<int>(n), angle / std::sqrt(n),
+                            db / readings - model.meanDb};
 }
 
 }  // namespace

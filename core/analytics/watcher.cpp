@@ -23,10 +23,12 @@ constexpr std::uint64_t beforeSignal = 20;  ///< arcs before it that show its le
 constexpr std::uint64_t levelGrows = 10;    ///< arcs a level signal may still grow
 constexpr double clearlyNewer = 3;          ///< log-likelihood by which a newer step must fit better
 constexpr double backLimit = 6;             ///< log-likelihood at which a level counts as gone
-constexpr int settleArcs = 30;              ///< arcs after which the level of a signal is measured again
-constexpr double leastLevel = 0.3;          ///< standard deviations
-constexpr int refiresToRise = 4;
-constexpr double fadedArcs = 15;  ///< arcs without the level before a signal counts as faded
+constexpr int settleAgain = 100;
+constexpr int settleArcs = 30;      ///< arcs after which the level of a signal is measured again
+constexpr double leastLevel = 0.3;  ///< standard deviations
+constexpr int refiresToRise = 12;
+constexpr std::uint64_t recentArcs = 120;  ///< arcs before an alarm in which a step of its own is looked for
+constexpr double fadedArcs = 15;           ///< arcs without the level before a signal counts as faded
 
 bool grooveChart(Statistic s) {
     return s == Statistic::Apart || s == Statistic::Pair;
@@ -39,6 +41,24 @@ bool sameFamily(const Case& about, const Chart& chart) {
     const int caseLast = about.index + (about.statistic == Statistic::Pair ? 1 : 0);
     const int chartLast = chart.index + (chart.statistic == Statistic::Pair ? 1 : 0);
     return chart.index <= caseLast + 1 && about.index <= chartLast + 1;
+}
+
+enum class Group { Level, Angle, Groove, Respliced };
+Group groupOf(Statistic s) {
+    switch (s) {
+        case Statistic::Common:
+        case Statistic::Shift:
+        case Statistic::Spread:
+            return Group::Level;
+        case Statistic::Angle:
+            return Group::Angle;
+        case Statistic::Apart:
+        case Statistic::Pair:
+            return Group::Groove;
+        case Statistic::Respliced:
+            return Group::Respliced;
+    }
+    return Group::Level;
 }
 
 bool followed(const Case& about) {
@@ -158,12 +178,20 @@ double Watcher::meanSince(const Chart& chart, std::uint64_t from) const {
     return n > 0 ? sum / n : 0;
 }
 
-void Watcher::setOffsets(const Case& about, std::uint64_t from) {
+void Watcher::setOffsets(const Case& about, Statistic alarmed, std::uint64_t from) {
     for (auto& chart : charts_)
-        if (sameFamily(about, chart)) {
+        if (sameFamily(about, chart) && groupOf(chart.statistic) == groupOf(alarmed)) {
             chart.offset = std::max(0.0, meanSince(chart, from));
             chart.sum = 0;
         }
+}
+
+void Watcher::settle(Case& about) {
+    // What raised a signal was picked for being high; the arcs after it were not.
+    measure(about, about.raisedAt + 1);
+    for (auto& chart : charts_)
+        if (chart.offset > 0 && sameFamily(about, chart))
+            chart.offset = std::min(chart.offset, std::max(0.0, meanSince(chart, about.raisedAt + 1)));
 }
 
 void Watcher::clearOffsets(const Case& about) {
@@ -199,8 +227,9 @@ void Watcher::raise(std::size_t which) {
         // step began; only after some alarms does its level count as risen.
         known->state = SignalState::Open;
         known->backToNormal = 0;
-        if (++known->refires % refiresToRise == 0)
-            setOffsets(*known, std::max(known->raisedAt, chart.zeroAt) + 1);
+        const bool mayBeNew = groupOf(chart.statistic) == Group::Level;
+        if (++known->refires % refiresToRise == 0 || !mayBeNew)
+            setOffsets(*known, chart.statistic, std::max(known->raisedAt, chart.zeroAt) + 1);
         else
             emptyFamily(*known);
         return;
@@ -210,7 +239,7 @@ void Watcher::raise(std::size_t which) {
     if (auto* same = reopened(next, why)) {
         same->state = SignalState::Open;
         same->backToNormal = 0;
-        setOffsets(*same, why.beganAt);
+        setOffsets(*same, chart.statistic, why.beganAt);
         return;
     }
     measure(next, why.beganAt);
@@ -218,7 +247,7 @@ void Watcher::raise(std::size_t which) {
                (next.channel ? std::to_string(*next.channel) : std::string("all")) + "|" +
                toIso(Instant{arc.at.ms, 0});
     cases_.push_back(next);
-    setOffsets(next, why.beganAt);
+    setOffsets(next, chart.statistic, why.beganAt);
 }
 
 Case* Watcher::reopened(const Case& next, const Explanation& why) {
@@ -263,7 +292,7 @@ bool Watcher::isNew(const Case& known, const Case& next) const {
     like.statistic = next.statistic;
     like.index = next.index;
     const std::uint64_t from = std::max(known.raisedAt > beforeSignal ? known.raisedAt - beforeSignal : 0,
-                                        next.raisedAt > lookBack ? next.raisedAt - lookBack : 0);
+                                        next.raisedAt > recentArcs ? next.raisedAt - recentArcs : 0);
     std::size_t after = 1;
     for (const auto& row : window_) {
         if (row.raw.number < from) continue;
@@ -309,7 +338,7 @@ void Watcher::followOpenCases(const Row& row) {
         like.index = about.index;
         const auto x = seen(like, row, *model_);
         if (!x) continue;
-        if (about.rowsSince == settleArcs) measure(about, about.raisedAt + 1);
+        if (about.rowsSince == settleArcs || about.rowsSince == settleAgain) settle(about);
         about.backToNormal =
             std::max(0.0, about.backToNormal + about.level * (about.level / 2 - *x) / about.noise);
         const double limit =
@@ -430,7 +459,7 @@ void Watcher::judgeCare() {
                 about.state = SignalState::Recovered;
             } else {
                 about.state = SignalState::Open;
-                setOffsets(about, effect.atArc);
+                setOffsets(about, about.statistic, effect.atArc);
             }
         }
     }

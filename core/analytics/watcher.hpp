@@ -81,7 +81,9 @@ class Watcher {
     void measure(Case& about, std::uint64_t from) const;
     [[nodiscard]] Case* reopened(const Case& next, const Explanation& why);
     void emptyFamily(const Case& about);
-    void setOffsets(const Case& about, std::uint64_t from);
+    /// The level since `from` counts as known on the charts of the case that are of the kind that alarmed.
+    void setOffsets(const Case& about, Statistic alarmed, std::uint64_t from);
+    void settle(Case& about);
     void clearOffsets(const Case& about);
     void restart();
     [[nodiscard]] std::vector<Row> rows() const { return {window_.begin(), window_.end()}; }
