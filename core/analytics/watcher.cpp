@@ -21,6 +21,7 @@ constexpr std::uint64_t factsAfter = 200;   ///< arcs after a signal that are us
 constexpr std::uint64_t afterSignal = 5;    ///< arcs after a signal in which an alarm is the same one
 constexpr std::uint64_t beforeSignal = 20;  ///< arcs before it that show its level
 constexpr std::uint64_t levelGrows = 10;    ///< arcs a level signal may still grow
+constexpr double shortWander = 5;           ///< of the set-ups' share that some tens of arcs collect
 constexpr double clearlyNewer = 3;          ///< log-likelihood by which a newer step must fit better
 constexpr double backLimit = 6;             ///< log-likelihood at which a level counts as gone
 constexpr int settleAgain = 100;
@@ -79,29 +80,30 @@ bool changesTheTool(const CareRecord& record) {
 Watcher::Watcher(WatchSettings settings) : settings_(std::move(settings)) {}
 
 void Watcher::step(const RawArc& arc) {
-    ++arcs_;
+    ++state_.arcs;
+    state_.lastArc = arc.number;
     if (arc.lossMask == 0) {
         // Only re-splices in this arc: they count with the next first attempts.
-        redone_ = std::min(redone_ + arc.redone, 3);
+        state_.redone = std::min(state_.redone + arc.redone, 3);
         return;
     }
     if (settings_.baseline && arc.at < settings_.baseline->from) return;
     Row row{arc, {}};
-    row.raw.redone = static_cast<std::uint8_t>(std::min(row.raw.redone + redone_, 3));
-    redone_ = 0;
-    if (model_) row.score = scoresOf(arc, *model_);
-    window_.push_back(row);
-    if (window_.size() > windowRows) window_.pop_front();
-    if (!model_) {
-        baseline_.push_back(row.raw);
+    row.raw.redone = static_cast<std::uint8_t>(std::min(row.raw.redone + state_.redone, 3));
+    state_.redone = 0;
+    if (state_.model) row.score = scoresOf(arc, *state_.model);
+    state_.window.push_back(row);
+    if (state_.window.size() > windowRows) state_.window.pop_front();
+    if (!state_.model) {
+        state_.baseline.push_back(row.raw);
         const bool enough = settings_.baseline
-                                ? arc.at >= settings_.baseline->to && baseline_.size() >= selfStart
-                                : baseline_.size() >= selfStart;
+                                ? arc.at >= settings_.baseline->to && state_.baseline.size() >= selfStart
+                                : state_.baseline.size() >= selfStart;
         if (enough) relearn();
         return;
     }
     if (arc.job) {
-        auto& job = jobs_[*arc.job];
+        auto& job = state_.jobs[*arc.job];
         ++job.arcs;
         job.common += row.score.common;
         job.shift += row.score.shift[0];
@@ -110,76 +112,81 @@ void Watcher::step(const RawArc& arc) {
             if (arc.has(c)) db += arc.loss[c] / 1000.0, ++n;
         job.db += db / n;
     }
-    for (auto& chart : charts_)
-        if (const auto x = seen(chart, row, *model_)) advance(chart, *x, arc.number);
+    for (auto& chart : state_.charts)
+        if (const auto x = seen(chart, row, *state_.model)) advance(chart, *x, arc.number);
     followOpenCases(row);
     std::size_t fullest = 0;
-    for (std::size_t i = 1; i < charts_.size(); ++i)
-        if (fullness(charts_[i]) > fullness(charts_[fullest])) fullest = i;
-    if (!charts_.empty() && fullness(charts_[fullest]) >= 1) raise(fullest);
+    for (std::size_t i = 1; i < state_.charts.size(); ++i)
+        if (fullness(state_.charts[i]) > fullness(state_.charts[fullest])) fullest = i;
+    if (!state_.charts.empty() && fullness(state_.charts[fullest]) >= 1) raise(fullest);
     learnMore(row.raw);
     judgeCare();
 }
 
 void Watcher::relearn() {
-    const Model* previous = model_ ? &*model_ : nullptr;
-    Model next = learn(baseline_, settings_.grooves, previous);
-    if (model_) {
-        refit(charts_, next, settings_.budgetArcs);
-        model_ = std::move(next);
+    const Model* previous = state_.model ? &*state_.model : nullptr;
+    Model next = learn(state_.baseline, settings_.grooves, previous);
+    if (state_.model) {
+        refit(state_.charts, next, settings_.budgetArcs);
+        state_.model = std::move(next);
     } else {
-        model_ = std::move(next);
-        charts_ = makeCharts(*model_, settings_.budgetArcs);
-        for (auto& row : window_) row.score = scoresOf(row.raw, *model_);
+        state_.model = std::move(next);
+        state_.charts = makeCharts(*state_.model, settings_.budgetArcs);
+        for (auto& row : state_.window) row.score = scoresOf(row.raw, *state_.model);
     }
-    baselineFrom_ = baseline_.front().number;
-    baselineTo_ = baseline_.back().number;
+    state_.baselineFrom = state_.baseline.front().number;
+    state_.baselineTo = state_.baseline.back().number;
 }
 
 void Watcher::learnMore(const RawArc& arc) {
-    if (settings_.baseline && !renewing_) return;
-    const bool open = std::any_of(cases_.begin(), cases_.end(), followed);
+    if (settings_.baseline && !state_.renewing) return;
+    const bool open = std::any_of(state_.cases.begin(), state_.cases.end(), followed);
     if (open) {
-        candidate_.clear();
-        renewing_ = false;
+        state_.candidate.clear();
+        state_.renewing = false;
         return;
     }
-    candidate_.push_back(arc);
-    if (renewing_) {
-        if (candidate_.size() >= static_cast<std::size_t>(renewAfter)) {
-            baseline_ = std::move(candidate_);
-            candidate_.clear();
-            renewing_ = false;
+    state_.candidate.push_back(arc);
+    if (state_.renewing) {
+        if (state_.candidate.size() >= static_cast<std::size_t>(renewAfter)) {
+            state_.baseline = std::move(state_.candidate);
+            state_.candidate.clear();
+            state_.renewing = false;
             relearn();
             restart();
         }
         return;
     }
-    if (candidate_.size() < foldBlock) return;
-    const bool quiet =
-        std::all_of(charts_.begin(), charts_.end(), [](const Chart& c) { return fullness(c) < calm; });
-    if (quiet && baseline_.size() + candidate_.size() <= static_cast<std::size_t>(baselineGoal)) {
-        baseline_.insert(baseline_.end(), candidate_.begin(), candidate_.end());
+    if (state_.candidate.size() < foldBlock) return;
+    const bool quiet = std::all_of(state_.charts.begin(), state_.charts.end(),
+                                   [](const Chart& c) { return fullness(c) < calm; });
+    if (quiet && state_.baseline.size() + state_.candidate.size() <= static_cast<std::size_t>(baselineGoal)) {
+        state_.baseline.insert(state_.baseline.end(), state_.candidate.begin(), state_.candidate.end());
         relearn();
     }
-    candidate_.clear();
+    state_.candidate.clear();
 }
 
 Case* Watcher::covering(const Chart& chart) {
-    for (auto& about : cases_)
-        if (followed(about) && sameFamily(about, chart)) return &about;
-    return nullptr;
+    // The latest open signal of the same kind, else the latest of the family.
+    Case* found = nullptr;
+    for (auto& about : state_.cases) {
+        if (!followed(about) || !sameFamily(about, chart)) continue;
+        const bool sameKind = groupOf(about.statistic) == groupOf(chart.statistic);
+        if (!found || sameKind || groupOf(found->statistic) != groupOf(chart.statistic)) found = &about;
+    }
+    return found;
 }
 
 double Watcher::meanSince(const Chart& chart, std::uint64_t from) const {
     double sum = 0, n = 0;
-    for (auto row = window_.rbegin(); row != window_.rend() && row->raw.number >= from; ++row)
-        if (const auto x = seen(chart, *row, *model_)) sum += *x, ++n;
+    for (auto row = state_.window.rbegin(); row != state_.window.rend() && row->raw.number >= from; ++row)
+        if (const auto x = seen(chart, *row, *state_.model)) sum += *x, ++n;
     return n > 0 ? sum / n : 0;
 }
 
 void Watcher::setOffsets(const Case& about, Statistic alarmed, std::uint64_t from) {
-    for (auto& chart : charts_)
+    for (auto& chart : state_.charts)
         if (sameFamily(about, chart) && groupOf(chart.statistic) == groupOf(alarmed)) {
             chart.offset = std::max(0.0, meanSince(chart, from));
             chart.sum = 0;
@@ -189,13 +196,13 @@ void Watcher::setOffsets(const Case& about, Statistic alarmed, std::uint64_t fro
 void Watcher::settle(Case& about) {
     // What raised a signal was picked for being high; the arcs after it were not.
     measure(about, about.raisedAt + 1);
-    for (auto& chart : charts_)
+    for (auto& chart : state_.charts)
         if (chart.offset > 0 && sameFamily(about, chart))
             chart.offset = std::min(chart.offset, std::max(0.0, meanSince(chart, about.raisedAt + 1)));
 }
 
 void Watcher::clearOffsets(const Case& about) {
-    for (auto& chart : charts_)
+    for (auto& chart : state_.charts)
         if (sameFamily(about, chart)) {
             chart.offset = 0;
             chart.sum = 0;
@@ -203,15 +210,15 @@ void Watcher::clearOffsets(const Case& about) {
 }
 
 void Watcher::restart() {
-    for (auto& chart : charts_) {
+    for (auto& chart : state_.charts) {
         chart.offset = 0;
         chart.sum = 0;
     }
 }
 
 void Watcher::raise(std::size_t which) {
-    const Chart chart = charts_[which];
-    const auto& arc = window_.back().raw;
+    const Chart chart = state_.charts[which];
+    const auto& arc = state_.window.back().raw;
     Case next;
     next.chart = kindOf(chart);
     next.statistic = chart.statistic;
@@ -235,7 +242,7 @@ void Watcher::raise(std::size_t which) {
         return;
     }
     if (gone) close(*known, SignalState::Recovered);
-    const auto why = explainRaise(next, recent(next), *model_);
+    const auto why = explainRaise(next, recent(next), *state_.model);
     if (auto* same = reopened(next, why)) {
         same->state = SignalState::Open;
         same->backToNormal = 0;
@@ -246,14 +253,14 @@ void Watcher::raise(std::size_t which) {
     next.key = settings_.stratum + "|" + std::string(word(next.chart)) + "|" +
                (next.channel ? std::to_string(*next.channel) : std::string("all")) + "|" +
                toIso(Instant{arc.at.ms, 0});
-    cases_.push_back(next);
+    state_.cases.push_back(next);
     setOffsets(next, chart.statistic, why.beganAt);
 }
 
 Case* Watcher::reopened(const Case& next, const Explanation& why) {
-    for (auto& about : cases_)
+    for (auto& about : state_.cases)
         if (about.state == SignalState::Recovered && about.statistic == next.statistic &&
-            about.index == next.index && about.raisedAt > lastCareAt_ &&
+            about.index == next.index && about.raisedAt > state_.lastCareAt &&
             why.beganAt <= about.raisedAt + afterSignal)
             return &about;
     return nullptr;
@@ -264,16 +271,16 @@ void Watcher::measure(Case& about, std::uint64_t from) const {
     like.statistic = about.statistic;
     like.index = about.index;
     double sum = 0, square = 0, n = 0;
-    for (const auto& row : window_)
+    for (const auto& row : state_.window)
         if (row.raw.number >= from)
-            if (const auto x = seen(like, row, *model_)) sum += *x, square += *x * *x, ++n;
+            if (const auto x = seen(like, row, *state_.model)) sum += *x, square += *x * *x, ++n;
     if (n < 1) return;
     about.level = std::max(leastLevel, sum / n);
     about.noise = n < 5 ? 1.0 : std::max(1.0, square / n - (sum / n) * (sum / n));
 }
 
 void Watcher::emptyFamily(const Case& about) {
-    for (auto& chart : charts_)
+    for (auto& chart : state_.charts)
         if (sameFamily(about, chart)) chart.sum = 0;
 }
 
@@ -284,7 +291,7 @@ bool Watcher::isNew(const Case& known, const Case& next) const {
     if (grooveChart(next.statistic)) return false;
     if (next.statistic == Statistic::Angle)
         return known.statistic != Statistic::Angle &&
-               explainRaise(next, recent(next), *model_).beganAt > known.raisedAt + afterSignal;
+               explainRaise(next, recent(next), *state_.model).beganAt > known.raisedAt + afterSignal;
     if (next.raisedAt < known.raisedAt + levelGrows) return false;
     // What rose since the known signal: by itself still, or by a step of its own?
     std::vector<double> scores;
@@ -294,17 +301,23 @@ bool Watcher::isNew(const Case& known, const Case& next) const {
     const std::uint64_t from = std::max(known.raisedAt > beforeSignal ? known.raisedAt - beforeSignal : 0,
                                         next.raisedAt > recentArcs ? next.raisedAt - recentArcs : 0);
     std::size_t after = 1;
-    for (const auto& row : window_) {
+    for (const auto& row : state_.window) {
         if (row.raw.number < from) continue;
         if (row.raw.number <= known.raisedAt + afterSignal) after = scores.size() + 1;
-        scores.push_back(seen(like, row, *model_).value_or(0.0));
+        scores.push_back(seen(like, row, *state_.model).value_or(0.0));
     }
     if (after + 2 >= scores.size()) return false;
+    const double wander = next.statistic == Statistic::Shift
+                              ? state_.model->shift[static_cast<std::size_t>(next.index)].wander
+                              : state_.model->common.wander;
+    const Noise noise{1 + shortWander * wander, 0};
+    // Bad cleaves make the losses scatter more: a step must then be clearer.
+    const double needed = known.statistic == Statistic::Angle ? 2 * clearlyNewer : clearlyNewer;
     constexpr std::array growth{40, 100, 200, 400, 800};
     constexpr std::array step{1};
-    const auto older = fitChange(scores, 1, after, growth, Noise{});
-    const auto newer = fitChange(scores, after, scores.size() - 1, step, Noise{});
-    return newer.best > older.best + clearlyNewer;
+    const auto older = fitChange(scores, 1, after, growth, noise);
+    const auto newer = fitChange(scores, after, scores.size() - 1, step, noise);
+    return newer.best > older.best + needed;
 }
 
 bool Watcher::faded(const Case& known, const Case& next) const {
@@ -312,9 +325,9 @@ bool Watcher::faded(const Case& known, const Case& next) const {
     like.statistic = known.statistic;
     like.index = known.index;
     double sum = 0, n = 0;
-    for (const auto& row : window_)
+    for (const auto& row : state_.window)
         if (row.raw.number > known.raisedAt && row.raw.number <= next.zeroAt)
-            if (const auto x = seen(like, row, *model_)) sum += *x, ++n;
+            if (const auto x = seen(like, row, *state_.model)) sum += *x, ++n;
     return n >= fadedArcs && sum / n < known.level / 2;
 }
 
@@ -322,13 +335,13 @@ std::vector<Row> Watcher::recent(const Case& about) const {
     std::vector<Row> rows;
     const auto from = about.zeroAt > lookBack ? about.zeroAt - lookBack : 0;
     const auto to = about.raisedAt + factsAfter;
-    for (const auto& row : window_)
+    for (const auto& row : state_.window)
         if (row.raw.number >= from && row.raw.number <= to) rows.push_back(row);
     return rows;
 }
 
 void Watcher::followOpenCases(const Row& row) {
-    for (auto& about : cases_) {
+    for (auto& about : state_.cases) {
         if (about.closed || !followed(about)) continue;
         ++about.rowsSince;
         if (about.rowsSince == static_cast<int>(factsAfter)) about.closed = facts(about);
@@ -336,13 +349,13 @@ void Watcher::followOpenCases(const Row& row) {
         Chart like;
         like.statistic = about.statistic;
         like.index = about.index;
-        const auto x = seen(like, row, *model_);
+        const auto x = seen(like, row, *state_.model);
         if (!x) continue;
         if (about.rowsSince == settleArcs || about.rowsSince == settleAgain) settle(about);
         about.backToNormal =
             std::max(0.0, about.backToNormal + about.level * (about.level / 2 - *x) / about.noise);
         const double limit =
-            grooveChart(about.statistic) ? backLimit : backLimit * (1 + 10 * model_->common.wander) / 2;
+            grooveChart(about.statistic) ? backLimit : backLimit * (1 + 10 * state_.model->common.wander) / 2;
         if (about.backToNormal > limit) close(about, SignalState::Recovered);
     }
 }
@@ -355,7 +368,7 @@ void Watcher::close(Case& about, SignalState state) {
 
 CaseFacts Watcher::facts(const Case& about) const {
     if (about.closed) return *about.closed;
-    return gatherFacts(about, recent(about), *model_, events_);
+    return gatherFacts(about, recent(about), *state_.model, state_.events);
 }
 
 /// The open signal that such a care is for; a routine care has none.
@@ -363,7 +376,7 @@ std::optional<Complaint> Watcher::complaintFor(const ActionKey& action) const {
     const bool forCleaver = action == action::cleaverClean || action == action::bladeClean ||
                             action == action::bladeRotate || action == action::bladeRaise;
     std::optional<Complaint> found;
-    for (const auto& about : cases_) {
+    for (const auto& about : state_.cases) {
         if (!followed(about) || !about.closed || grooveChart(about.statistic) != forGrooves(action)) continue;
         if (found && forCleaver && found->statistic == Statistic::Angle) continue;
         found = Complaint{about.statistic, about.index, about.closed->raising.beganAt};
@@ -372,34 +385,34 @@ std::optional<Complaint> Watcher::complaintFor(const ActionKey& action) const {
 }
 
 void Watcher::care(const CareRecord& record) {
-    events_.push_back(record);
-    if (!changesTheTool(record) || !model_) return;
-    if (!window_.empty()) lastCareAt_ = window_.back().raw.number;
-    for (auto& about : cases_)
+    state_.events.push_back(record);
+    if (!changesTheTool(record) || !state_.model) return;
+    if (!state_.window.empty()) state_.lastCareAt = state_.window.back().raw.number;
+    for (auto& about : state_.cases)
         if (about.state == SignalState::Open) {
             if (!about.closed) about.closed = facts(about);
             about.state = SignalState::Answered;
         }
     restart();
-    cares_.push_back({complaintFor(record.action), arcs_, false});
+    state_.cares.push_back({complaintFor(record.action), state_.arcs, false});
     CareEffect effect;
     effect.care = record.id;
     effect.action = record.action;
     effect.at = record.at;
-    effects_.push_back(effect);
-    candidate_.clear();
-    renewing_ = record.action != action::grooveClean && record.action != action::clampClean;
+    state_.effects.push_back(effect);
+    state_.candidate.clear();
+    state_.renewing = record.action != action::grooveClean && record.action != action::clampClean;
 }
 
 void Watcher::answer(const SignalAnswer& answer) {
-    for (auto& about : cases_) {
+    for (auto& about : state_.cases) {
         if (about.key != answer.signalKey) continue;
         about.answerReason = answer.reason;
         if (answer.kind == SignalAnswerKind::Dismissed) {
             if (!about.closed) about.closed = facts(about);
             about.state = SignalState::Dismissed;
-            renewing_ = true;
-            candidate_.clear();
+            state_.renewing = true;
+            state_.candidate.clear();
         } else {
             about.state = SignalState::Open;
         }
@@ -409,11 +422,11 @@ void Watcher::answer(const SignalAnswer& answer) {
 /// The next care that could change what the one at `index` is judged by; what was done on one visit, with no
 /// arc between, is judged together.
 std::optional<Instant> Watcher::nextCare(std::size_t index) const {
-    const auto& complaint = cares_[index].complaint;
-    for (std::size_t i = index + 1; i < effects_.size(); ++i) {
-        if (cares_[i].arcsBefore == cares_[index].arcsBefore) continue;
-        if (complaint && forGrooves(effects_[i].action) != grooveChart(complaint->statistic)) continue;
-        return effects_[i].at;
+    const auto& complaint = state_.cares[index].complaint;
+    for (std::size_t i = index + 1; i < state_.effects.size(); ++i) {
+        if (state_.cares[i].arcsBefore == state_.cares[index].arcsBefore) continue;
+        if (complaint && forGrooves(state_.effects[i].action) != grooveChart(complaint->statistic)) continue;
+        return state_.effects[i].at;
     }
     return std::nullopt;
 }
@@ -421,13 +434,13 @@ std::optional<Instant> Watcher::nextCare(std::size_t index) const {
 std::vector<CareEffect> Watcher::effects() const {
     std::vector<CareEffect> told;
     std::vector<Row> all;
-    for (std::size_t i = 0; i < effects_.size(); ++i) {
-        if (cares_[i].settled) {
-            if (effects_[i].verdict != CareVerdict::TooEarly) told.push_back(effects_[i]);
+    for (std::size_t i = 0; i < state_.effects.size(); ++i) {
+        if (state_.cares[i].settled) {
+            if (state_.effects[i].verdict != CareVerdict::TooEarly) told.push_back(state_.effects[i]);
             continue;
         }
         if (all.empty()) all = lately();
-        told.push_back(judged(effects_[i], all, *model_, cares_[i].complaint, nextCare(i)));
+        told.push_back(judged(state_.effects[i], all, *state_.model, state_.cares[i].complaint, nextCare(i)));
     }
     return told;
 }
@@ -435,26 +448,26 @@ std::vector<CareEffect> Watcher::effects() const {
 /// As many of the last arcs as a care is judged by.
 std::vector<Row> Watcher::lately() const {
     constexpr std::size_t most = arcsBeforeCare + 4 * arcsAfterCare;
-    const auto count = static_cast<std::ptrdiff_t>(std::min(most, window_.size()));
-    return {window_.end() - count, window_.end()};
+    const auto count = static_cast<std::ptrdiff_t>(std::min(most, state_.window.size()));
+    return {state_.window.end() - count, state_.window.end()};
 }
 
 void Watcher::judgeCare() {
     std::vector<Row> all;
-    for (std::size_t i = 0; i < effects_.size(); ++i) {
-        auto& effect = effects_[i];
-        if (cares_[i].settled) continue;
+    for (std::size_t i = 0; i < state_.effects.size(); ++i) {
+        auto& effect = state_.effects[i];
+        if (state_.cares[i].settled) continue;
         const auto until = nextCare(i);
-        if (!until && arcs_ - cares_[i].arcsBefore < arcsAfterCare) continue;
+        if (!until && state_.arcs - state_.cares[i].arcsBefore < arcsAfterCare) continue;
         if (all.empty()) all = lately();
-        effect = judged(effect, all, *model_, cares_[i].complaint, until);
-        cares_[i].settled = effect.verdict != CareVerdict::TooEarly || until.has_value() ||
-                            arcs_ - cares_[i].arcsBefore >= 3 * arcsAfterCare;
+        effect = judged(effect, all, *state_.model, state_.cares[i].complaint, until);
+        state_.cares[i].settled = effect.verdict != CareVerdict::TooEarly || until.has_value() ||
+                                  state_.arcs - state_.cares[i].arcsBefore >= 3 * arcsAfterCare;
         if (effect.verdict == CareVerdict::TooEarly) continue;
-        for (auto& about : cases_) {
+        for (auto& about : state_.cases) {
             if (about.state != SignalState::Answered || !about.closed) continue;
             const Complaint complaint{about.statistic, about.index, about.closed->raising.beganAt};
-            const auto verdict = verdictOn(complaint, effect.at, all, *model_, until);
+            const auto verdict = verdictOn(complaint, effect.at, all, *state_.model, until);
             if (verdict == CareVerdict::Recovered) {
                 about.state = SignalState::Recovered;
             } else {

@@ -8,6 +8,7 @@
 #include <optional>
 #include <span>
 #include <string>
+#include <string_view>
 #include <vector>
 
 #include "core/analytics/case_file.hpp"
@@ -15,6 +16,7 @@
 #include "core/analytics/choices.hpp"
 #include "core/analytics/model.hpp"
 #include "core/analytics/recovery.hpp"
+#include "core/result.hpp"
 
 namespace arc::drift {
 
@@ -31,6 +33,31 @@ struct JobLevel {
     double common = 0, shift = 0, db = 0;  ///< sums
 };
 
+/// What a care is judged by.
+struct CareFollowed {
+    std::optional<Complaint> complaint;
+    std::uint64_t arcsBefore = 0;  ///< arcs of the stratum when it was done
+    bool settled = false;
+};
+
+/// Everything a watcher knows. Bounded: the window and the baseline have fixed sizes, signals and jobs are
+/// few.
+struct WatchState {
+    std::vector<RawArc> baseline;
+    std::vector<RawArc> candidate;  ///< arcs that may join the baseline, or become a new one
+    bool renewing = false;          ///< candidate becomes a new baseline
+    std::optional<Model> model;
+    std::vector<Chart> charts;
+    std::deque<Row> window;
+    std::vector<Case> cases;
+    std::vector<CareEffect> effects;
+    std::vector<CareFollowed> cares;  ///< beside effects
+    std::vector<CareRecord> events;
+    std::map<std::uint32_t, JobLevel> jobs;
+    int redone = 0;  ///< re-splices since the last scored arc
+    std::uint64_t baselineFrom = 0, baselineTo = 0, arcs = 0, lastArc = 0, lastCareAt = 0;
+};
+
 class Watcher {
   public:
     static constexpr std::size_t windowRows = 640;  ///< arcs kept for finding the begin of a change
@@ -45,17 +72,22 @@ class Watcher {
     void care(const CareRecord& record);
     void answer(const SignalAnswer& answer);
 
-    [[nodiscard]] bool learning() const { return !model_.has_value(); }
-    [[nodiscard]] const Model* model() const { return model_ ? &*model_ : nullptr; }
-    [[nodiscard]] const std::vector<Chart>& charts() const { return charts_; }
-    [[nodiscard]] const std::vector<Case>& cases() const { return cases_; }
+    [[nodiscard]] bool learning() const { return !state_.model.has_value(); }
+    [[nodiscard]] const Model* model() const { return state_.model ? &*state_.model : nullptr; }
+    [[nodiscard]] const std::vector<Chart>& charts() const { return state_.charts; }
+    [[nodiscard]] const std::vector<Case>& cases() const { return state_.cases; }
     /// What there is to say about each care; those that can never be judged are left out.
     [[nodiscard]] std::vector<CareEffect> effects() const;
-    [[nodiscard]] const std::deque<Row>& window() const { return window_; }
-    [[nodiscard]] const std::map<std::uint32_t, JobLevel>& jobs() const { return jobs_; }
-    [[nodiscard]] std::uint64_t baselineFrom() const { return baselineFrom_; }
-    [[nodiscard]] std::uint64_t baselineTo() const { return baselineTo_; }
-    [[nodiscard]] std::uint64_t arcs() const { return arcs_; }
+    [[nodiscard]] const std::deque<Row>& window() const { return state_.window; }
+    [[nodiscard]] const std::map<std::uint32_t, JobLevel>& jobs() const { return state_.jobs; }
+    [[nodiscard]] std::uint64_t baselineFrom() const { return state_.baselineFrom; }
+    [[nodiscard]] std::uint64_t baselineTo() const { return state_.baselineTo; }
+    [[nodiscard]] std::uint64_t arcs() const { return state_.arcs; }
+    /// The whole state as bytes, with the last arc seen; restore() goes on from there. The settings are not
+    /// part of it. A Problem when the bytes are not a state of this version.
+    [[nodiscard]] std::string save() const;
+    static Result<Watcher> restore(WatchSettings settings, std::string_view bytes);
+    [[nodiscard]] std::uint64_t lastArc() const { return state_.lastArc; }
     /// Facts about a case as far as its arcs are known now.
     [[nodiscard]] CaseFacts facts(const Case& about) const;
 
@@ -86,27 +118,9 @@ class Watcher {
     void settle(Case& about);
     void clearOffsets(const Case& about);
     void restart();
-    [[nodiscard]] std::vector<Row> rows() const { return {window_.begin(), window_.end()}; }
 
     WatchSettings settings_;
-    std::vector<RawArc> baseline_;
-    std::vector<RawArc> candidate_;  ///< arcs that may join the baseline, or become a new one
-    bool renewing_ = false;          ///< candidate_ becomes a new baseline
-    std::optional<Model> model_;
-    std::vector<Chart> charts_;
-    std::deque<Row> window_;
-    std::vector<Case> cases_;
-    std::vector<CareEffect> effects_;
-    struct CareFollowed {
-        std::optional<Complaint> complaint;
-        std::uint64_t arcsBefore = 0;  ///< arcs of the stratum when it was done
-        bool settled = false;
-    };
-    std::vector<CareFollowed> cares_;  ///< beside effects_
-    std::vector<CareRecord> events_;
-    std::map<std::uint32_t, JobLevel> jobs_;
-    int redone_ = 0;  ///< re-splices since the last scored arc
-    std::uint64_t baselineFrom_ = 0, baselineTo_ = 0, arcs_ = 0, lastCareAt_ = 0;
+    WatchState state_;
 };
 
 }  // namespace arc::drift
