@@ -72,6 +72,7 @@ struct Case {
     Instant raisedTime;
     SignalState state = SignalState::Open;
     std::string answerReason;
+    ActionKey curedBy;        ///< the care after which it was gone; empty while none
     double level = 0;         ///< mean of the raising statistic since the begin, standard deviations
     double noise = 1;         ///< variance of that statistic since the begin, at least 1
     int refires = 0;          ///< alarms since that were taken as the same problem

@@ -20,6 +20,7 @@ constexpr double triggered = 1.0;
 constexpr double oddLot = -2.0;        ///< fibre lots that differ, against the other causes
 constexpr double anglesNeeded = -2.0;  ///< cleave angles must say so clearly before the cleaver is named
 constexpr double madeFor = 3.0;
+constexpr double cured = 5.0;        ///< a care on one part that helped
 constexpr double shapeCounts = 6.0;  ///< most that the shape of the change may count
 constexpr double seen = 3.0;         ///< standard errors at which another splicer counts as up
 
@@ -131,6 +132,17 @@ Weighed weighFibre(const CaseFacts& facts, const PeerFacts& peers) {
     return w;
 }
 
+/// The part a care works on.
+std::optional<Cause> partOf(const ActionKey& action) {
+    if (action == action::grooveClean || action == action::clampClean) return Cause::Groove;
+    if (action == action::arcCalibration || action == action::lensClean) return Cause::Calibration;
+    if (action == action::electrodeReplace || action == action::stabilise) return Cause::Electrode;
+    if (action == action::cleaverClean || action == action::bladeClean || action == action::bladeRotate ||
+        action == action::bladeRaise)
+        return Cause::Cleaver;
+    return std::nullopt;
+}
+
 }  // namespace
 
 Verdict decide(const Case& about, const CaseFacts& facts, const PeerFacts& peers, int grooves) {
@@ -148,6 +160,12 @@ Verdict decide(const Case& about, const CaseFacts& facts, const PeerFacts& peers
     // What a chart is made for is the first guess when it alarms.
     if (about.chart == ChartKind::SingleGroove) weighed[0].logOdds += 2 * madeFor;
     if (about.chart == ChartKind::CleaveAngle) weighed[3].logOdds += madeFor;
+    if (const auto part = partOf(about.curedBy))
+        for (auto& w : weighed) {
+            if (w.cause != *part) continue;
+            w.logOdds += cured;
+            w.lines.push_back("it was gone after " + about.curedBy);
+        }
     std::stable_sort(weighed.begin(), weighed.end(),
                      [](const Weighed& a, const Weighed& b) { return a.logOdds > b.logOdds; });
     double sum = 0;

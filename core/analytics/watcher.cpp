@@ -470,6 +470,7 @@ void Watcher::judgeCare() {
             const auto verdict = verdictOn(complaint, effect.at, all, *state_.model, until);
             if (verdict == CareVerdict::Recovered) {
                 about.state = SignalState::Recovered;
+                about.curedBy = effect.action;
             } else {
                 about.state = SignalState::Open;
                 setOffsets(about, about.statistic, effect.atArc);

@@ -118,7 +118,7 @@ void fields(Archive& a, CaseFacts& v) {
 template <class Archive>
 void fields(Archive& a, Case& v) {
     a(v.key, v.chart, v.channel, v.statistic, v.index, v.zeroAt, v.raisedAt, v.raisedTime, v.state,
-      v.answerReason, v.level, v.noise, v.refires, v.backToNormal, v.rowsSince, v.closed);
+      v.answerReason, v.curedBy, v.level, v.noise, v.refires, v.backToNormal, v.rowsSince, v.closed);
 }
 template <class Archive>
 void fields(Archive& a, CareEffect& v) {
