@@ -1,0 +1,354 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The charts on small simulated logs whose faults are known (tests/support/splice_world). Fixed seeds.
+#include "core/analytics/drift.hpp"
+
+#include <algorithm>
+#include <gtest/gtest.h>
+#include <numeric>
+
+#include "tests/support/splice_world.hpp"
+
+namespace arc::drift {
+namespace {
+
+using testing::Fault;
+using testing::firstSignal;
+using testing::makeLog;
+using testing::World;
+
+SplicerReport reportOn(const SplicerHistory& log, Settings settings = {},
+                       Detail detail = Detail::VerdictsOnly) {
+    return analyse(std::span(&log, 1), settings, detail).front();
+}
+
+struct Score {
+    int seen = 0, right = 0, held = 0;
+    double delay = 0, beginError = 0;
+};
+
+Score score(World world, Cause cause, int logs, int arcsAfter) {
+    Score total;
+    for (std::uint64_t seed = 1; seed <= static_cast<std::uint64_t>(logs); ++seed) {
+        const auto report = reportOn(makeLog(world, seed));
+        const auto change = static_cast<std::uint64_t>(world.change);
+        const auto* signal = firstSignal(report, change);
+        if (!signal || signal->raisedAtArc > change + static_cast<std::uint64_t>(arcsAfter)) continue;
+        ++total.seen;
+        total.right += signal->cause == cause;
+        total.held += signal->beganLow <= change && signal->beganHigh >= change;
+        total.delay += static_cast<double>(signal->raisedAtArc - change + 1);
+        total.beginError += std::abs(static_cast<double>(signal->beganAtArc) - static_cast<double>(change));
+    }
+    return total;
+}
+
+TEST(Drift, LearnsBeforeItSpeaks) {
+    World world;
+    world.arcs = 59;
+    EXPECT_EQ(reportOn(makeLog(world, 1)).standing, Standing::Learning);
+    world.arcs = 61;
+    EXPECT_NE(reportOn(makeLog(world, 1)).standing, Standing::Learning);
+}
+
+TEST(Drift, ADirtyGrooveIsSeenNamedAndDated) {
+    World world;
+    world.fault = Fault::Groove;
+    world.sizeDb = 0.06;
+    const auto total = score(world, Cause::Groove, 12, 120);
+    EXPECT_EQ(total.seen, 12);
+    EXPECT_GE(total.right, 11);
+    EXPECT_LT(total.delay / total.seen, 70);
+    EXPECT_LT(total.beginError / total.seen, 30);
+}
+
+TEST(Drift, TheDirtyGrooveIsTheOneThatIsDirty) {
+    World world;
+    world.fault = Fault::Groove;
+    world.sizeDb = 0.06;
+    world.groove = 9;
+    int named = 0;
+    for (std::uint64_t seed = 1; seed <= 8; ++seed) {
+        const auto report = reportOn(makeLog(world, seed));
+        const auto* signal = firstSignal(report, 601);
+        ASSERT_TRUE(signal);
+        named += !signal->channels.empty() && signal->channels.front() == 9;
+    }
+    EXPECT_GE(named, 7);
+}
+
+TEST(Drift, AStaleCalibrationIsSeenNamedAndDated) {
+    World world;
+    world.fault = Fault::Calibration;
+    world.sizeDb = 0.02;
+    world.change = 640;
+    const auto total = score(world, Cause::Calibration, 12, 60);
+    EXPECT_EQ(total.seen, 12);
+    EXPECT_GE(total.right, 10);
+    EXPECT_GE(total.held, 10);
+    EXPECT_LT(total.delay / total.seen, 12);
+}
+
+TEST(Drift, AnotherFibreBeginsWithItsJob) {
+    World world;
+    world.fault = Fault::Fibre;
+    world.sizeDb = 0.02;
+    world.change = 601;
+    world.cured = 751;  // the next job has the usual fibre again
+    const auto total = score(world, Cause::Fibre, 12, 60);
+    EXPECT_GE(total.seen, 11);
+    EXPECT_GE(total.right, 10);
+    EXPECT_LT(total.beginError / total.seen, 3);
+}
+
+TEST(Drift, ABadCleaverShowsInItsAngles) {
+    World world;
+    world.fault = Fault::Cleaver;
+    const auto total = score(world, Cause::Cleaver, 10, 160);
+    EXPECT_GE(total.seen, 9);
+    EXPECT_GE(total.right, total.seen - 1);
+    const auto report = reportOn(makeLog(world, 3));
+    const auto* signal = firstSignal(report, 601);
+    ASSERT_TRUE(signal);
+    EXPECT_EQ(signal->actionTool.uuid.bytes[0], 7);  // the cleaver, not the splicer
+}
+
+TEST(Drift, WornElectrodesAreARampOfAll) {
+    World world;
+    world.arcs = 1300;
+    world.fault = Fault::Electrode;
+    const auto total = score(world, Cause::Electrode, 10, 700);
+    EXPECT_EQ(total.seen, 10);
+    EXPECT_GE(total.right, 6);
+}
+
+// One false signal per 1,000 arcs: 20 logs of 1,200 arcs may hold about 24, here at most 32 and more than 4.
+TEST(Drift, FalseSignalsKeepTheBudgetAndScaleWithIt) {
+    World world;
+    world.arcs = 1200;
+    const auto falseSignals = [&](double budget) {
+        Settings settings;
+        settings.budgetArcs = budget;
+        int count = 0;
+        for (std::uint64_t seed = 100; seed < 120; ++seed)
+            count += firstSignal(reportOn(makeLog(world, seed), settings), 1) != nullptr;
+        return count;
+    };
+    const int at1000 = falseSignals(1000);
+    EXPECT_LE(at1000, 19);
+    EXPECT_GE(at1000, 4);
+    EXPECT_LE(falseSignals(10000), 5);
+    EXPECT_LT(falseSignals(10000), at1000);
+}
+
+TEST(Drift, AFaultThatStaysIsOneSignal) {
+    World world;
+    world.arcs = 1200;
+    world.fault = Fault::Groove;
+    world.sizeDb = 0.08;
+    int signals = 0;
+    for (std::uint64_t seed = 1; seed <= 6; ++seed)
+        for (const auto& signal : reportOn(makeLog(world, seed)).strata.front().signals)
+            signals += signal.chart == ChartKind::SingleGroove && signal.channel && *signal.channel >= 4 &&
+                       *signal.channel <= 6 && signal.raisedAtArc > 600;
+    EXPECT_EQ(signals, 6);
+}
+
+CareRecord careAt(const SplicerHistory& log, std::size_t arc, std::string_view action) {
+    CareRecord record;
+    record.id.uuid.bytes[0] = 99;
+    record.tool = log.splicer;
+    record.at = Instant{log.arcs[arc - 1].at.ms - 60'000, 0};
+    record.action = ActionKey(action);
+    return record;
+}
+
+TEST(Drift, CareThatHelpedClosesTheSignalAndRearms) {
+    World world;
+    world.fault = Fault::Groove;
+    world.sizeDb = 0.08;
+    world.cured = 700;
+    auto log = makeLog(world, 5);
+    log.events.push_back(careAt(log, 700, action::grooveClean));
+    const auto report = reportOn(log);
+    const auto& stratum = report.strata.front();
+    ASSERT_FALSE(stratum.effects.empty());
+    EXPECT_EQ(stratum.effects.front().verdict, CareVerdict::Recovered);
+    const auto* signal = firstSignal(report, 601);
+    ASSERT_TRUE(signal);
+    EXPECT_EQ(signal->state, SignalState::Recovered);
+    EXPECT_NE(stratum.standing, Standing::Drifting);
+}
+
+TEST(Drift, CareThatDidNotHelpLeavesItOpen) {
+    World world;
+    world.fault = Fault::Groove;
+    world.sizeDb = 0.08;
+    auto log = makeLog(world, 5);
+    log.events.push_back(careAt(log, 700, action::grooveClean));
+    const auto report = reportOn(log);
+    EXPECT_EQ(report.strata.front().effects.front().verdict, CareVerdict::NoChange);
+    EXPECT_EQ(report.standing, Standing::Drifting);
+}
+
+TEST(Drift, ADismissedSignalStaysQuiet) {
+    World world;
+    world.arcs = 1100;
+    world.fault = Fault::Calibration;
+    world.sizeDb = 0.015;
+    world.change = 640;
+    const auto log = makeLog(world, 2);
+    const auto before = reportOn(log);
+    const auto* signal = firstSignal(before, 640);
+    ASSERT_TRUE(signal);
+    Settings settings;
+    SignalAnswer answer;
+    answer.splicer = log.splicer;
+    answer.signalKey = signal->key;
+    answer.reason = "other fibre type, known";
+    answer.at = Instant{signal->raisedAt.ms + 600'000, 0};
+    settings.answers.push_back(answer);
+    const auto after = reportOn(log, settings);
+    const auto* dismissed = firstSignal(after, 640);
+    ASSERT_TRUE(dismissed);
+    EXPECT_EQ(dismissed->state, SignalState::Dismissed);
+    EXPECT_EQ(dismissed->answerReason, answer.reason);
+}
+
+TEST(Drift, TheBaselineASupervisorChoseIsUsed) {
+    World world;
+    const auto log = makeLog(world, 4);
+    Settings settings;
+    BaselineChoice choice;
+    choice.splicer = log.splicer;
+    choice.stratum = stratumKey("G.652-G.652", 12);
+    choice.from = log.arcs[100].at;
+    choice.to = log.arcs[299].at;
+    settings.baselines.push_back(choice);
+    const auto report = reportOn(log, settings);
+    EXPECT_EQ(report.strata.front().baselineFrom, 101U);
+    EXPECT_EQ(report.strata.front().baselineTo, 300U);
+}
+
+TEST(Drift, WeightsAddUpAndEvidenceIsGiven) {
+    World world;
+    world.fault = Fault::Calibration;
+    world.sizeDb = 0.02;
+    world.change = 640;
+    const auto report = reportOn(makeLog(world, 7));
+    const auto* signal = firstSignal(report, 640);
+    ASSERT_TRUE(signal);
+    double sum = 0;
+    for (const auto& cause : signal->causes) sum += cause.weight;
+    EXPECT_NEAR(sum, 1, 1e-9);
+    EXPECT_FALSE(signal->causes.front().evidence.empty());
+    EXPECT_FALSE(signal->headline.empty());
+    EXPECT_FALSE(signal->advice.empty());
+    EXPECT_LE(signal->beganLow, signal->beganAtArc);
+    EXPECT_GE(signal->beganHigh, signal->beganAtArc);
+}
+
+// Peers: the same fault on both splicers of a job speaks for the fibre; on one alone for the machine.
+TEST(Drift, TheOtherSplicerOnTheJobTellsFibreFromMachine) {
+    World world;
+    world.fault = Fault::Fibre;
+    world.sizeDb = 0.02;
+    world.arcs = 740;
+    World fine = world;
+    fine.fault = Fault::None;
+    const auto weightOfFibre = [](const std::vector<SplicerHistory>& crew) {
+        const auto reports = analyse(crew, {}, Detail::VerdictsOnly);
+        const auto* signal = firstSignal(reports.front(), 601);
+        if (!signal) return -1.0;
+        for (const auto& cause : signal->causes)
+            if (cause.cause == Cause::Fibre) return cause.weight;
+        return -1.0;
+    };
+    std::vector<SplicerHistory> both{makeLog(world, 1), makeLog(world, 51)},
+        one{makeLog(world, 1), makeLog(fine, 51)};
+    both[1].splicer.uuid.bytes[0] = one[1].splicer.uuid.bytes[0] = 2;
+    both[1].label = one[1].label = "S-02";
+    EXPECT_GT(weightOfFibre(both), 0.9);
+    EXPECT_LT(weightOfFibre(one), weightOfFibre(both));
+}
+
+TEST(Drift, TracesRunToTheLastArcAndTheCombIsFilled) {
+    World world;
+    const auto report = reportOn(makeLog(world, 1), {}, Detail::WithTraces);
+    const auto& stratum = report.strata.front();
+    ASSERT_FALSE(stratum.traces.empty());
+    for (const auto& trace : stratum.traces) {
+        ASSERT_EQ(trace.arc.size(), trace.value.size());
+        EXPECT_EQ(trace.arc.back(), 900U);
+    }
+    ASSERT_EQ(stratum.grooves.size(), 12U);
+    EXPECT_GT(stratum.grooves[4].recent, 0);
+}
+
+// What must not matter.
+
+TEST(DriftProperties, GroovesMayBeNumberedInAnotherOrder) {
+    World world;
+    world.fault = Fault::Groove;
+    world.sizeDb = 0.08;
+    const auto log = makeLog(world, 3);
+    auto shuffled = log;
+    for (auto& arc : shuffled.arcs)
+        std::reverse(
+            shuffled.readings.begin() + static_cast<std::ptrdiff_t>(arc.firstReading),
+            shuffled.readings.begin() + static_cast<std::ptrdiff_t>(arc.firstReading + arc.readingCount));
+    const auto a = reportOn(log), b = reportOn(shuffled);
+    ASSERT_EQ(a.strata.front().signals.size(), b.strata.front().signals.size());
+    for (std::size_t i = 0; i < a.strata.front().signals.size(); ++i) {
+        EXPECT_EQ(a.strata.front().signals[i].key, b.strata.front().signals[i].key);
+        EXPECT_EQ(a.strata.front().signals[i].beganAtArc, b.strata.front().signals[i].beganAtArc);
+    }
+}
+
+TEST(DriftProperties, TheTimeZoneOfTheRecordsDoesNotMatter) {
+    World world;
+    world.fault = Fault::Groove;
+    world.sizeDb = 0.08;
+    auto elsewhere = world;
+    elsewhere.offsetMinutes = 330;
+    const auto a = reportOn(makeLog(world, 3)), b = reportOn(makeLog(elsewhere, 3));
+    ASSERT_EQ(a.strata.front().signals.size(), b.strata.front().signals.size());
+    for (std::size_t i = 0; i < a.strata.front().signals.size(); ++i)
+        EXPECT_EQ(a.strata.front().signals[i].key, b.strata.front().signals[i].key);
+}
+
+TEST(DriftProperties, WhatCameLaterDoesNotChangeWhenASignalWasRaised) {
+    World world;
+    world.fault = Fault::Calibration;
+    world.sizeDb = 0.015;
+    world.change = 640;
+    world.arcs = 900;
+    const auto log = makeLog(world, 9);
+    const auto whole = reportOn(log);
+    const auto* signal = firstSignal(whole, 640);
+    ASSERT_TRUE(signal);
+    auto cut = log;
+    cut.arcs.resize(signal->raisedAtArc);
+    const auto early = reportOn(cut);
+    const auto* same = firstSignal(early, 640);
+    ASSERT_TRUE(same);
+    EXPECT_EQ(same->key, signal->key);
+}
+
+TEST(DriftProperties, OtherGrooveCountsStepsAndMissingAnglesWork) {
+    for (const int grooves : {1, 2, 4, 8, 16})
+        for (const int step : {1, 10, 20}) {
+            World world;
+            world.grooves = grooves;
+            world.stepMdb = step;
+            world.arcs = 700;
+            auto log = makeLog(world, 11);
+            for (auto& reading : log.readings) reading.cleaveLeft.reset(), reading.cleaveRight.reset();
+            for (auto& arc : log.arcs) arc.counter.reset(), arc.job.reset(), arc.cleaver.reset();
+            const auto report = reportOn(log);
+            EXPECT_EQ(report.strata.front().arcs, 700U);
+            EXPECT_LE(report.strata.front().signals.size(), 6U) << grooves << ' ' << step;
+        }
+}
+
+}  // namespace
+}  // namespace arc::drift
