@@ -6,6 +6,7 @@
 #include "app/verify_path.hpp"
 #include "storage/backup.hpp"
 #include "storage/demo_book.hpp"
+#include "storage/rescue.hpp"
 #include "storage/sqlite_logbook.hpp"
 
 namespace arc::app {
@@ -78,6 +79,28 @@ Exit verify(const Arguments& arguments, Environment& environment) {
     return differs ? Exit::SomethingToReport : Exit::Done;
 }
 
+Exit rescue(const Arguments& arguments, Environment& environment) {
+    const std::string& into = arguments.one("NEW");
+    NoProgress unwatched;
+    const auto rescued =
+        storage::rescueBook(arguments.one("BOOK"), into, environment.clock, environment.random, unwatched);
+    if (!rescued) return refuse(rescued.error(), environment);
+    if (arguments.format == Format::Json) {
+        environment.out << Json{{"logbook", into},
+                                {"whole", rescued->whole},
+                                {"partly", rescued->partly},
+                                {"lost", rescued->lost},
+                                {"losses", rescued->losses}}
+                               .dump(-1, ' ', false, Json::error_handler_t::replace)
+                        << '\n';
+    } else {
+        environment.out << "Rescued into " << into << ": " << rescued->whole << " entries whole, "
+                        << rescued->partly << " written anew, " << rescued->lost << " lost.\n";
+        for (const auto& loss : rescued->losses) environment.out << "  " << loss << '\n';
+    }
+    return rescued->partly + rescued->lost > 0 ? Exit::SomethingToReport : Exit::Done;
+}
+
 }  // namespace
 
 std::vector<Command> bookCommands() {
@@ -93,6 +116,10 @@ std::vector<Command> bookCommands() {
          "Find any change in a logbook, a closeout folder or a satchel",
          {{"PATH", "what to verify", Takes::One, Needed::Yes}},
          verify},
+        {"rescue",
+         "Take what is readable of a damaged logbook into a new one",
+         {book, {"NEW", "logbook to make; must not exist", Takes::One, Needed::Yes}},
+         rescue},
     };
 }
 

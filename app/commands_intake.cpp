@@ -53,6 +53,11 @@ Exit import(const Arguments& arguments, Environment& environment) {
     if (request.files.empty())
         return refuse({ProblemCode::BadInput, "no file to read was given", "", "Try: arcw import --help"},
                       environment);
+    if (const auto file = arguments.maybe("--column-key")) {
+        auto key = storage::loadColumnKey(*file);
+        if (!key) return refuse(key.error(), environment);
+        request.key = std::move(*key);
+    }
     NoProgress unwatched;
     const auto counts = storage::takeIn(request, environment.clock, environment.random, unwatched);
     if (!counts) return refuse(counts.error(), environment);
@@ -94,6 +99,7 @@ std::vector<Command> intakeCommands() {
                Needed::No},
               {"--events", "event CSV", Takes::Many, Needed::No},
               {"--measured", "measured-loss CSV", Takes::Many, Needed::No},
+              {"--column-key", "JSON file that maps somebody's columns to ours", Takes::One, Needed::No},
               {"--try", "only say what would happen", Takes::Nothing, Needed::No}},
              import}};
 }

@@ -23,14 +23,18 @@ Base baseFrom(const Query& q, int column) {
 
 }  // namespace
 
-BatchReader::BatchReader(Connection& connection, std::int64_t fromRow)
-    : connection_(connection), row_(fromRow - 1) {
+BatchReader::BatchReader(Connection& connection, Splices) : connection_(connection), row_(0) {
     // A temporary table is not the book; the connection itself may still be open for reading only.
     connection_.execute("PRAGMA query_only = OFF");
     connection_.execute("DROP TABLE IF EXISTS temp.by_journal");
     connection_.execute(
         "CREATE TEMP TABLE by_journal(journal INTEGER, key INTEGER, PRIMARY KEY (journal, key)) WITHOUT "
         "ROWID");
+}
+
+BatchReader::BatchReader(Connection& connection, std::int64_t fromRow)
+    : BatchReader(connection, Splices::Given) {
+    row_ = fromRow - 1;
     connection_.query("INSERT OR IGNORE INTO temp.by_journal SELECT journal, key FROM arc WHERE journal >= ?")
         .with(fromRow)
         .run();
@@ -40,35 +44,70 @@ BatchReader::BatchReader(Connection& connection, std::int64_t fromRow)
         .run();
 }
 
+void BatchReader::giveSplice(std::int64_t journal, std::int64_t key) {
+    connection_.query("INSERT OR IGNORE INTO temp.by_journal VALUES (?, ?)").with(journal).with(key).run();
+}
+
+namespace {
+
+constexpr const char* journalAfter =
+    "SELECT j.row, d.id, j.seq, j.tick, j.at_ms, j.offset_min, j.who, j.source, j.kind, j.text, j.retry_key, "
+    "j.digest, j.prev, j.hash FROM journal j JOIN device d ON d.key = j.device WHERE j.row > ? "
+    "ORDER BY j.row LIMIT 1";
+constexpr const char* journalAt =
+    "SELECT j.row, d.id, j.seq, j.tick, j.at_ms, j.offset_min, j.who, j.source, j.kind, j.text, j.retry_key, "
+    "j.digest, j.prev, j.hash FROM journal j JOIN device d ON d.key = j.device WHERE j.row = ?";
+
+}  // namespace
+
+bool BatchReader::readJournal(const char* sql) {
+    Query q = connection_.query(sql);
+    if (!q.with(row_).step()) return false;
+    row_ = q.integer(0);
+    journal_ = JournalRow{};
+    journal_.row = row_;
+    journal_.device = q.uuid(1);
+    journal_.seq = q.integer(2);
+    journal_.tick = q.integer(3);
+    journal_.at = {q.integer(4), static_cast<std::int16_t>(q.integer(5))};
+    journal_.stamp.who = q.text(6);
+    journal_.stamp.source = q.text(7);
+    journal_.stamp.kind = q.text(8);
+    journal_.stamp.text = q.text(9);
+    if (!q.isNull(10)) journal_.stamp.retryKey = q.uuid(10);
+    journal_.digest = digestFrom(q.bytes(11));
+    journal_.prev = digestFrom(q.bytes(12));
+    journal_.hash = digestFrom(q.bytes(13));
+    return true;
+}
+
 bool BatchReader::next() {
-    {
-        Query q = connection_.query(
-            "SELECT j.row, d.id, j.seq, j.tick, j.at_ms, j.offset_min, j.who, j.source, j.kind, j.text, "
-            "j.retry_key, "
-            "j.digest, j.prev, j.hash FROM journal j JOIN device d ON d.key = j.device WHERE j.row > ? "
-            "ORDER BY j.row LIMIT 1");
-        if (!q.with(row_).step()) return false;
-        row_ = q.integer(0);
-        journal_ = JournalRow{};
-        journal_.row = row_;
-        journal_.device = q.uuid(1);
-        journal_.seq = q.integer(2);
-        journal_.tick = q.integer(3);
-        journal_.at = {q.integer(4), static_cast<std::int16_t>(q.integer(5))};
-        journal_.stamp.who = q.text(6);
-        journal_.stamp.source = q.text(7);
-        journal_.stamp.kind = q.text(8);
-        journal_.stamp.text = q.text(9);
-        if (!q.isNull(10)) journal_.stamp.retryKey = q.uuid(10);
-        journal_.digest = digestFrom(q.bytes(11));
-        journal_.prev = digestFrom(q.bytes(12));
-        journal_.hash = digestFrom(q.bytes(13));
-    }
+    if (!readJournal(journalAfter)) return false;
     batch_.clear();
     readRecords();
     readSplices();
     readSetAside();
     return true;
+}
+
+BatchReader::Extent BatchReader::tryRow(std::int64_t row) {
+    row_ = row;
+    batch_.clear();
+    try {
+        if (!readJournal(journalAt)) return Extent::Nothing;
+    } catch (const std::exception&) {
+        return Extent::Nothing;
+    }
+    Extent extent = Extent::Whole;
+    for (const auto part :
+         {&BatchReader::readRecords, &BatchReader::readSplices, &BatchReader::readSetAside}) {
+        try {
+            (this->*part)();
+        } catch (const std::exception&) {
+            extent = Extent::Part;
+        }
+    }
+    return extent;
 }
 
 void BatchReader::readRecords() {

@@ -27,12 +27,14 @@ std::optional<FileKind> kindOf(const IntakeFile& file) {
 }
 
 ImportCount takeFile(const FileToRead& wanted, Connection& connection, Ledger& ledger, KitFinder& kit,
-                     const std::string& who, Progress& progress) {
+                     const IntakeRequest& request, Progress& progress) {
     auto source = CsvSource::open(wanted.file);
     if (!source) throw IntakeStop{source.error()};
-    IntakeFile file(*source, connection, ledger, kit, progress, who);
-    file.readHeader();
-    switch (wanted.kind.value_or(kindOf(file).value_or(FileKind::SpliceLog))) {
+    IntakeFile file(*source, connection, ledger, kit, progress, request.who);
+    const bool keyed = request.key && (!wanted.kind || *wanted.kind == request.key->kind);
+    file.readHeader(keyed ? &*request.key : nullptr);
+    const FileKind kind = keyed ? request.key->kind : kindOf(file).value_or(FileKind::SpliceLog);
+    switch (wanted.kind.value_or(kind)) {
         case FileKind::SpliceLog:
             takeSplices(file);
             break;
@@ -58,7 +60,7 @@ IntakeFile::IntakeFile(CsvSource& from, Connection& into, Ledger& writer, KitFin
       progress(watcher),
       who(std::move(whoReads)) {}
 
-void IntakeFile::readHeader() {
+void IntakeFile::readHeader(const ColumnKey* key) {
     // The first line decides on the delimiter, so it is looked at before the reader is made.
     auto look = CsvSource::open(source.file());
     if (!look) throw IntakeStop{look.error()};
@@ -68,14 +70,22 @@ void IntakeFile::readHeader() {
     const std::string_view text =
         start == std::string::npos ? std::string_view() : std::string_view(head).substr(start);
     delimiter_ = delimiterOf(text.substr(0, text.find('\n')));
+    if (key != nullptr && key->separator) delimiter_ = *key->separator;
     reader_.emplace(source, delimiter_);
     if (!reader_->next(record))
         throw IntakeStop{{ProblemCode::BadInput, "the file is empty", source.file().string(), ""}};
     if (!record.fault.empty())
         throw IntakeStop{{ProblemCode::BadInput, record.fault, source.file().string() + ", header", ""}};
     for (const auto field_ : record.fields) header.push_back(columnName(field_));
+    theirColumns_ = header.size();
+    if (key != nullptr) {
+        auto over = Translation::over(*key, header, source.file().string());
+        if (!over) throw IntakeStop{over.error()};
+        translation_.emplace(std::move(*over));
+        header = translation_->header();
+    }
     if (source.form() != TextForm::Utf8) note("read as UTF-16");
-    if (delimiter_ != ',') {
+    if (delimiter_ != ',' && key == nullptr) {
         // Where the comma does not separate columns it may stand in numbers.
         mark = DecimalMark::Comma;
         note(delimiter_ == ';' ? "columns are separated by semicolons" : "columns are separated by tabs");
@@ -120,7 +130,28 @@ std::vector<int> IntakeFile::place(const std::vector<const char*>& names, std::s
     return places;
 }
 
+void IntakeFile::show(const Translation::Row& row) {
+    record.fields.assign(row.begin(), row.end());
+}
+
+bool IntakeFile::translate() {
+    auto rows = translation_->rows(record.fields);
+    if (!rows) {
+        setAside({rows.error().column, rows.error().reason});
+        return false;
+    }
+    translated_ = std::move(*rows);
+    nextTranslated_ = 1;
+    show(translated_.front());
+    return true;
+}
+
 bool IntakeFile::nextRow() {
+    if (nextTranslated_ < translated_.size()) {
+        ++count.read;
+        show(translated_[nextTranslated_++]);
+        return true;
+    }
     while (reader_->next(record)) {
         ++count.read;
         if (count.read % rowsBetweenReports == 1) {
@@ -136,13 +167,13 @@ bool IntakeFile::nextRow() {
                  source.file().string(), "Check that this is the right file; nothing was changed"}};
         if (!record.fault.empty()) {
             setAside({"", record.fault});
-        } else if (record.fields.size() != header.size()) {
-            const bool more = record.fields.size() > header.size();
+        } else if (record.fields.size() != theirColumns_) {
+            const bool more = record.fields.size() > theirColumns_;
             setAside(
                 {"", "the row has " + std::to_string(record.fields.size()) + " fields, the header names " +
-                         std::to_string(header.size()) +
+                         std::to_string(theirColumns_) +
                          (more && delimiter_ == ',' ? "; a decimal comma without quotes does that" : "")});
-        } else {
+        } else if (!translation_ || translate()) {
             return true;
         }
     }
@@ -216,7 +247,7 @@ Result<std::vector<ImportCount>> takeIn(const IntakeRequest& request, Clock& clo
             Ledger ledger(connection, clock, random);
             KitFinder kit(connection, ledger);
             for (const FileToRead& file : request.files)
-                counts.push_back(takeFile(file, connection, ledger, kit, request.who, progress));
+                counts.push_back(takeFile(file, connection, ledger, kit, request, progress));
             if (request.purpose == Purpose::TryOnly) return counts;
             if (progress.stopRequested())
                 return fail(ProblemCode::Cancelled, "the import was stopped; nothing was changed");

@@ -10,6 +10,7 @@
 
 #include "core/ports.hpp"
 #include "core/workbench.hpp"
+#include "storage/column_key.hpp"
 #include "storage/sqlite_logbook.hpp"
 
 namespace arc::storage {
@@ -28,6 +29,7 @@ struct IntakeRequest {
     Purpose purpose = Purpose::Import;
     OpenMode mode = OpenMode::ReadWrite;  ///< Companion when this program writes the book already
     std::string who;
+    std::optional<ColumnKey> key = {};  ///< for the files of its kind
 };
 
 /// One count per file, in order. A Problem means that nothing was changed.

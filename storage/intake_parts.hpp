@@ -11,6 +11,7 @@
 #include <vector>
 
 #include "core/workbench.hpp"
+#include "storage/column_key.hpp"
 #include "storage/csv_reader.hpp"
 #include "storage/csv_values.hpp"
 #include "storage/intake.hpp"
@@ -76,8 +77,8 @@ struct IntakeFile {
     IntakeFile(CsvSource& source, Connection& connection, Ledger& ledger, KitFinder& kit, Progress& progress,
                std::string who);
 
-    /// Reads the header; throws IntakeStop when it is none.
-    void readHeader();
+    /// Reads the header, through the key when there is one; throws IntakeStop when it is none.
+    void readHeader(const ColumnKey* key);
     /// Where each of `names` stands in the header, -1 where it does not. Throws IntakeStop when one of the
     /// first `needed` is missing or one is there twice; notes the columns that nobody reads.
     std::vector<int> place(const std::vector<const char*>& names, std::size_t needed);
@@ -114,7 +115,14 @@ struct IntakeFile {
 
   private:
     void keepSetAside();
+    void show(const Translation::Row& row);
+    /// One row of theirs that may be several of ours.
+    bool translate();
     char delimiter_ = ',';
+    std::size_t theirColumns_ = 0;
+    std::optional<Translation> translation_;
+    std::vector<Translation::Row> translated_;
+    std::size_t nextTranslated_ = 0;
     std::optional<CsvReader> reader_;
     std::vector<SetAsideVersion> unkept_;
     std::set<Digest> keys_;

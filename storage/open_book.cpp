@@ -112,7 +112,7 @@ Result<OpenBook> openBook(const fs::path& book, OpenMode mode) {
     });
 }
 
-Result<OpenBook> makeBook(const fs::path& book, Clock& clock, Random& random) {
+Result<OpenBook> makeEmptyBook(const fs::path& book) {
     std::error_code ignored;
     if (fs::exists(book, ignored))
         return fail(ProblemCode::Refused, "there is a file of that name already", book.string(),
@@ -120,23 +120,32 @@ Result<OpenBook> makeBook(const fs::path& book, Clock& clock, Random& random) {
     if (!fs::is_directory(book.has_parent_path() ? book.parent_path() : fs::path("."), ignored))
         return fail(ProblemCode::NotFound, "the folder for the logbook does not exist",
                     book.parent_path().string(), "Make the folder first");
-    auto made = guarded(book, [&]() -> Result<OpenBook> {
+    return guarded(book, [&]() -> Result<OpenBook> {
         OpenBook open;
         auto lock = WriterLock::take(book);
         if (!lock) return tl::unexpected(lock.error());
         open.lock.emplace(std::move(*lock));
         open.connection = std::make_unique<Connection>(book, Access::Create);
         migrate(*open.connection, embedded_migrations());
-        WriteTransaction transaction(*open.connection);
-        Ledger(*open.connection, clock, random).begin();
-        transaction.commit();
         open.connection->rememberFiles();
         return open;
     });
-    if (!made && !(made.error().code == ProblemCode::Refused && made.error().what.starts_with("another"))) {
-        for (const char* suffix : {"", "-wal", "-shm"}) fs::remove(book.string() + suffix, ignored);
-    }
-    return made;
+}
+
+Result<OpenBook> makeBook(const fs::path& book, Clock& clock, Random& random) {
+    auto open = makeEmptyBook(book);
+    if (!open) return open;
+    const auto begun = guarded(book, [&]() -> Result<void> {
+        WriteTransaction transaction(*open->connection);
+        Ledger(*open->connection, clock, random).begin();
+        transaction.commit();
+        return {};
+    });
+    if (begun) return open;
+    open->connection.reset();
+    std::error_code ignored;
+    for (const char* suffix : {"", "-wal", "-shm"}) fs::remove(book.string() + suffix, ignored);
+    return tl::unexpected(begun.error());
 }
 
 std::unique_ptr<Connection> reopen(const Connection& connection) {

@@ -25,6 +25,9 @@ Result<OpenBook> openBook(const std::filesystem::path& book, OpenMode mode);
 /// A new, empty book with its identity and first journal row.
 Result<OpenBook> makeBook(const std::filesystem::path& book, Clock& clock, Random& random);
 
+/// The tables alone, for a book that takes its content from another.
+Result<OpenBook> makeEmptyBook(const std::filesystem::path& book);
+
 /// Opens the same file again, e.g. after its log was deleted under us.
 std::unique_ptr<Connection> reopen(const Connection& connection);
 
