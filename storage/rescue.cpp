@@ -158,7 +158,8 @@ Result<Rescued> rescueBook(const std::filesystem::path& damaged, const std::file
     if (!into) return tl::unexpected(into.error());
     auto done = guarded(rescued, [&]() -> Result<Rescued> {
         try {
-            from->connection->execute("BEGIN");
+            // No transaction on the damaged book: after the first damaged page SQLite would let nothing more be
+            // written in it, not even our temporary table.
             WriteTransaction transaction(*into->connection);
             Rescued result = Rescuer(*from->connection, *into->connection, clock, random).run(progress);
             transaction.commit();

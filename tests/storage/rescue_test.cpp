@@ -83,7 +83,7 @@ TEST_F(RescueTest, WhateverPageIsDamagedTheRestIsRescuedAndVerifies) {
         EXPECT_TRUE(verdict) << "page " << page << ": " << verdict.error().sentence();
         most = std::max(most, found(fresh));
     }
-    EXPECT_GT(opened, tried * 3 / 4);
+    EXPECT_GE(opened + 1, tried);  // a page of the list of tables itself cannot be done without
     EXPECT_GT(most, ids_.size() * 9 / 10);
 }
 
