@@ -223,18 +223,9 @@ Exit runCard(const Arguments& arguments, Environment& environment) {
                       environment);
     const auto editions = (*book)->cardEditions();
     if (!editions) return refuse(editions.error(), environment);
-    const auto shelf = storage::cardsInForce(*editions);
-    if (!shelf) return refuse(shelf.error(), environment);
-    tell(shelf->refused, environment);
-    const care::Card* card = shelf->deck.find(*action);
-    for (const CardEdition& edition : *editions)
-        if (card && edition.action == card->id && edition.version == card->version) {
-            environment.out << edition.json;
-            return Exit::Done;
-        }
-    const auto shipped = storage::shippedCardText(card ? card->id : *action);
-    if (!shipped) return refuse(shipped.error(), environment);
-    environment.out << *shipped;
+    const auto text = storage::cardTextInForce(*editions, *action);
+    if (!text) return refuse(text.error(), environment);
+    environment.out << *text;
     return Exit::Done;
 }
 

@@ -27,6 +27,28 @@ class BookWorkbench final : public Workbench {
         return storage::cardsInForce(book).map([](const storage::CardShelf& shelf) { return shelf.deck; });
     }
 
+    Result<std::vector<Problem>> refusedCards(Logbook& book) override {
+        return storage::cardsInForce(book).map([](const storage::CardShelf& shelf) { return shelf.refused; });
+    }
+
+    Result<care::Card> cardOfVersion(Logbook& book, std::string_view action, int version) override {
+        return book.cardEditions().and_then([&](const std::vector<CardEdition>& editions) {
+            return storage::cardOfVersion(editions, action, version);
+        });
+    }
+
+    Result<std::string> cardText(Logbook& book, std::string_view action) override {
+        return book.cardEditions().and_then([&](const std::vector<CardEdition>& editions) {
+            return storage::cardTextInForce(editions, action);
+        });
+    }
+
+    Result<CardEdition> cardEdition(Logbook& book, std::string_view json) override {
+        return book.cardEditions().and_then([&](const std::vector<CardEdition>& editions) {
+            return storage::editionOf(json, editions, makeId<EntryId>(clock_, random_));
+        });
+    }
+
     Result<ImportCount> import(const std::filesystem::path& file, FileKind kind,
                                Progress& progress) override {
         if (!storage::WriterLock::heldByThisProcess(book_))

@@ -7,6 +7,7 @@
 #include <filesystem>
 #include <memory>
 #include <string>
+#include <string_view>
 #include <vector>
 
 #include "core/care/card.hpp"
@@ -44,6 +45,14 @@ class Workbench {
     virtual Result<std::unique_ptr<Logbook>> reader() = 0;
     /// The care cards in force: the shipped ones and the crew's own editions in this logbook.
     virtual Result<care::Deck> cards(Logbook& book) = 0;
+    /// Editions that were put aside for the shipped card, each with file, line and reason.
+    virtual Result<std::vector<Problem>> refusedCards(Logbook&) { return std::vector<Problem>{}; }
+    /// The card an open run or an old record was done with.
+    virtual Result<care::Card> cardOfVersion(Logbook&, std::string_view, int) { return noCards(); }
+    /// A card in force as the text a supervisor edits.
+    virtual Result<std::string> cardText(Logbook&, std::string_view) { return noCards(); }
+    /// Checks an edited card against the whole deck; appending the answer brings it into force.
+    virtual Result<CardEdition> cardEdition(Logbook&, std::string_view) { return noCards(); }
     /// All or nothing; the same file twice changes nothing.
     virtual Result<ImportCount> import(const std::filesystem::path& file, FileKind kind,
                                        Progress& progress) = 0;
@@ -62,6 +71,11 @@ class Workbench {
     /// Logbook, closeout folder or satchel; the sentence says what was found, a Problem names the first
     /// difference.
     virtual Result<std::string> verify(const std::filesystem::path& path, Progress& progress) = 0;
+
+  private:
+    static tl::unexpected<Problem> noCards() {
+        return fail(ProblemCode::Unavailable, "care cards cannot be read or changed here");
+    }
 };
 
 }  // namespace arc

@@ -339,6 +339,16 @@ Result<std::string> shippedCardText(std::string_view action) {
     return fail(ProblemCode::NotFound, "there is no shipped card " + std::string(action));
 }
 
+Result<std::string> cardTextInForce(std::span<const CardEdition> editions, std::string_view action) {
+    const auto shelf = cardsInForce(editions);
+    if (!shelf) return tl::unexpected(shelf.error());
+    const Card* card = shelf->deck.find(action);
+    if (!card) return shippedCardText(action);
+    for (const CardEdition& edition : editions)
+        if (edition.action == card->id && edition.version == card->version) return edition.json;
+    return shippedCardText(card->id);
+}
+
 Result<CardEdition> editionOf(std::string_view text, std::span<const CardEdition> editions, EntryId id) {
     auto card = readCard(text, "the edited card");
     if (!card) return tl::unexpected(card.error());

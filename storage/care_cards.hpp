@@ -31,8 +31,10 @@ Result<CardShelf> cardsInForce(Logbook& book);
 /// The card a record or run was done with: an edition, or the shipped card of that version.
 Result<care::Card> cardOfVersion(std::span<const CardEdition> editions, std::string_view action, int version);
 
-/// The text of a shipped card, for the editor to begin with.
+/// The text of a shipped card.
 Result<std::string> shippedCardText(std::string_view action);
+/// The text of the card in force, for the editor to begin with.
+Result<std::string> cardTextInForce(std::span<const CardEdition> editions, std::string_view action);
 /// Checks an edited card against the whole deck and answers the edition to append: its version is one above
 /// every version there was.
 Result<CardEdition> editionOf(std::string_view json, std::span<const CardEdition> editions, EntryId id);

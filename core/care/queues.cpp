@@ -96,6 +96,13 @@ Result<Situation> gather(Logbook& book, const Deck& deck, Instant now,
         else
             situation.problems.push_back(with.error());
     }
+    for (const Tool& tool : *tools) {
+        auto lines = book.historyOf(tool.id.uuid);
+        if (!lines) return tl::unexpected(lines.error());
+        for (JournalLine& line : *lines)
+            if (line.kind == "tool" && line.at <= now)
+                situation.toolChanges.push_back({tool.id, std::move(line)});
+    }
     situation.tools = std::move(*tools);
     situation.pairings = std::move(*pairings);
     situation.corrections = std::move(*corrections);

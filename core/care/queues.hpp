@@ -16,6 +16,12 @@
 
 namespace arc::care {
 
+/// A version of a tool's own entry: entered, renamed, taken out of service.
+struct ToolChange {
+    ToolId tool;
+    JournalLine line;
+};
+
 /// All that queues and lives are worked out from, as it was at `now`; later entries are left out.
 struct Situation {
     Instant now;
@@ -24,6 +30,7 @@ struct Situation {
     std::vector<CounterCorrection> corrections;
     std::vector<CareRecord> records;
     std::vector<HoldOverride> overrides;
+    std::vector<ToolChange> toolChanges;  ///< oldest first
     std::vector<SplicerHistory> histories;
     Settings settings;
     Deck deck;

@@ -61,7 +61,7 @@ struct CalibrationLife {
 };
 
 struct TimelineLine {
-    enum class Kind { Care, Pairing, Correction, Environment, Note };
+    enum class Kind { Care, Pairing, Correction, Environment, Note, Kit };  ///< Kit: the tool's own entry
     Kind kind = Kind::Care;
     Instant at;
     std::string text;  ///< "V-grooves cleaned", "Cleaver C-02 from now on"

@@ -264,6 +264,10 @@ TEST(Diagnostic, IsOwedAfterFourRunsInVainNotAfterThree) {
                      "diagnostic"));
     EXPECT_FALSE(owes(after(4, {careOf(single(), "diagnostic", 2)}), "diagnostic"));
     EXPECT_FALSE(owes(after(4, {calibrationOf(single(), 2)}), "diagnostic"));
+    EXPECT_FALSE(
+        owes(after(3, {calibrationOf(single(), 2), calibrationOf(single(), 3, NotAdequate, Adequate)}),
+             "diagnostic"))
+        << "runs before one that counted are forgotten";
 }
 
 TEST(Diagnostic, IsOwedAfterACleaningThatDidNotReachItsEnd) {

@@ -137,6 +137,30 @@ TEST(Life, OfAToolThatIsNotInTheKitIsAProblem) {
     EXPECT_FALSE(lifeOf(situationAt(1), toolNamed("X", Stripper{}).id));
 }
 
+TEST(Timeline, TellsWhenAToolWentOutOfServiceAndCameBack) {
+    care::Situation situation = situationAt(10);
+    const auto change = [&](double day, const char* text) {
+        JournalLine line;
+        line.at = at(day);
+        line.who = "Ada";
+        line.kind = "tool";
+        line.text = text;
+        situation.toolChanges.push_back({single().id, line});
+    };
+    change(1, "Splicer S-02");
+    change(2, "Splicer S-02 taken out of service");
+    change(3, "Splicer S-02");
+    change(4, "Splicer S-02 \"Wren\"");
+    const auto lines = lifeOf(situation, single().id)->timeline;
+    ASSERT_EQ(lines.size(), 4U);
+    EXPECT_EQ(lines[3].text, "Entered in the kit");
+    EXPECT_EQ(lines[2].text, "Taken out of service");
+    EXPECT_EQ(lines[2].by, "Ada");
+    EXPECT_EQ(lines[1].text, "Back in service");
+    EXPECT_EQ(lines[0].text, "Entry changed: Splicer S-02 \"Wren\"");
+    EXPECT_TRUE(lifeOf(situation, stripper().id)->timeline.empty());
+}
+
 TEST(Timeline, HoldsCareAndPairingsNewestFirst) {
     care::Situation situation = situationAt(10);
     addArcs(situation.histories[0], 0, 1, 10, 12);
