@@ -231,6 +231,18 @@ std::vector<TimelineLine> timelineOf(const Situation& situation, const Tool& too
                  "",
                  {},
                  {}});
+    bool out = false;
+    bool known = false;
+    for (const care::ToolChange& change : situation.toolChanges) {
+        if (change.tool != tool.id) continue;
+        const bool nowOut = change.line.text.ends_with("taken out of service");
+        std::string text = known ? "Entry changed: " + change.line.text : "Entered in the kit";
+        if (nowOut && !out) text = "Taken out of service";
+        if (!nowOut && out) text = "Back in service";
+        out = nowOut;
+        known = true;
+        lines.push_back({Kind::Kit, change.line.at, text, change.line.who, {}, {}});
+    }
     for (TimelineLine& line : lines) line.usesBefore = usesBetween(uses, beginning, line.at.ms, Per::Use);
     std::ranges::stable_sort(lines, [](const TimelineLine& a, const TimelineLine& b) { return b.at < a.at; });
     return lines;
