@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/drift_report.hpp"
 
+#include <algorithm>
 #include <fmt/format.h>
 #include <nlohmann/json.hpp>
 #include <ostream>
@@ -82,7 +83,9 @@ void writeSignal(std::ostream& out, const drift::Signal& signal) {
                        signal.raisedAtArc, signal.sizeDb);
     for (const auto& cause : signal.causes) {
         if (cause.weight < 0.05) continue;
-        out << fmt::format("      {:.0f} % {}\n", 100 * cause.weight, drift::word(cause.cause));
+        // Never "100 %": a cause is likely.
+        out << fmt::format("      {:.0f} % {}\n", std::min(99.0, 100 * cause.weight),
+                           drift::word(cause.cause));
         for (const auto& line : cause.evidence) out << fmt::format("           - {}\n", line);
     }
     if (signal.state == drift::SignalState::Open) out << fmt::format("      Do this: {}\n", signal.advice);
@@ -97,11 +100,22 @@ void writeStratum(std::ostream& out, const drift::StratumReport& stratum) {
         out << fmt::format(" (arcs {} to {})", stratum.baselineFrom, stratum.baselineTo);
     out << ".\n";
     for (const auto& signal : stratum.signals) writeSignal(out, signal);
-    for (const auto& effect : stratum.effects)
+    int uneventful = 0;
+    for (const auto& effect : stratum.effects) {
+        if (effect.verdict == drift::CareVerdict::NoChange ||
+            effect.verdict == drift::CareVerdict::TooEarly) {
+            ++uneventful;
+            continue;
+        }
         out << fmt::format(
             "    {} at {}: {} ({:+.3f} dB, 95 % {:+.3f} to {:+.3f}; {} arcs before, {} after).\n",
             effect.action, toIso(effect.at), drift::word(effect.verdict), effect.shiftDb, effect.low,
             effect.high, effect.before, effect.after);
+    }
+    if (uneventful > 0)
+        out << fmt::format(
+            "    {} other care action{} changed nothing that shows, or it is too early to say.\n", uneventful,
+            uneventful == 1 ? "" : "s");
 }
 
 }  // namespace

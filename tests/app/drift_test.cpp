@@ -1,0 +1,99 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// arcw drift on the invented crew of Harrow Ridge, whose faults are known
+// (sample-data/harrow-ridge.truth.json).
+#include <algorithm>
+#include <gtest/gtest.h>
+#include <nlohmann/json.hpp>
+#include <sstream>
+
+#include "app/command_list.hpp"
+#include "tests/support/fakes.hpp"
+
+namespace arc::app {
+namespace {
+
+struct Ran {
+    int code;
+    std::string out, err;
+};
+
+Ran arcw(const std::vector<std::string>& words) {
+    std::ostringstream out, err;
+    test::FakeClock clock;
+    test::FakeRandom random;
+    Environment environment{out, err, clock, random};
+    const int code = runArcw(words, environment);
+    return {code, out.str(), err.str()};
+}
+
+bool says(const nlohmann::json& report, const std::string& splicer, const std::string& cause) {
+    return std::any_of(report["signals"].begin(), report["signals"].end(), [&](const nlohmann::json& signal) {
+        return signal["splicer"] == splicer && signal["cause"] == cause;
+    });
+}
+
+TEST(DriftCommand, FindsTheFaultsOfTheDemoBook) {
+    const test::TempFolder folder;
+    const std::string book = (folder / "demo.arcbook").string();
+    ASSERT_EQ(arcw({"demo", book}).code, 0);
+    const Ran ran = arcw({"drift", book, "--format", "json"});
+    ASSERT_TRUE(ran.code == 0 || ran.code == 1) << ran.err;
+    const auto report = nlohmann::json::parse(ran.out);
+    EXPECT_TRUE(says(report, "S-01", "groove"));
+    EXPECT_TRUE(says(report, "S-02", "calibration"));
+    EXPECT_TRUE(says(report, "S-02", "fibre"));
+    EXPECT_TRUE(says(report, "S-03", "electrode"));
+    EXPECT_TRUE(says(report, "S-04", "cleaver"));
+}
+
+TEST(DriftCommand, GivesWhatOtherProgramsRelyOn) {
+    const test::TempFolder folder;
+    const std::string book = (folder / "demo.arcbook").string();
+    ASSERT_EQ(arcw({"demo", book}).code, 0);
+    const Ran ran = arcw({"drift", book, "--splicer", "S-01", "--budget", "500", "--format", "json"});
+    const auto report = nlohmann::json::parse(ran.out);
+    ASSERT_FALSE(report["signals"].empty());
+    bool open = false;
+    for (const auto& signal : report["signals"]) {
+        EXPECT_EQ(signal["splicer"], "S-01");
+        for (const char* key :
+             {"stratum", "chart", "channel", "raised_at_arc", "raised_at_time", "began_at_arc", "began_low",
+              "began_high", "size_db", "cause", "causes", "state", "action"})
+            EXPECT_TRUE(signal.contains(key)) << key;
+        double sum = 0;
+        for (const auto& cause : signal["causes"]) sum += cause["weight"].get<double>();
+        EXPECT_NEAR(sum, 1, 1e-9);
+        open = open || signal["state"] == "open";
+    }
+    EXPECT_EQ(ran.code, open ? 1 : 0);
+}
+
+TEST(DriftCommand, TellsPeopleTheSameInWords) {
+    const test::TempFolder folder;
+    const std::string book = (folder / "demo.arcbook").string();
+    ASSERT_EQ(arcw({"demo", book}).code, 0);
+    const Ran ran = arcw({"drift", book, "--splicer", "S-01"});
+    EXPECT_NE(ran.out.find("Groove 5 is dirty, likely"), std::string::npos);
+    EXPECT_NE(ran.out.find("one false signal per 1000 arcs"), std::string::npos);
+    EXPECT_EQ(ran.out.find("S-02:"), std::string::npos);
+}
+
+TEST(DriftCommand, RefusesInOneSentence) {
+    const test::TempFolder folder;
+    const std::string book = (folder / "new.arcbook").string();
+    ASSERT_EQ(arcw({"new", book}).code, 0);
+    EXPECT_EQ(arcw({"drift", book}).code, 0);
+    for (const auto& words : std::vector<std::vector<std::string>>{{"drift", (folder / "none").string()},
+                                                                   {"drift", book, "--budget", "x"},
+                                                                   {"drift", book, "--budget", "50"},
+                                                                   {"drift", book, "--splicer", "S-99"},
+                                                                   {"drift"}}) {
+        const Ran ran = arcw(words);
+        EXPECT_EQ(ran.code, 2);
+        EXPECT_TRUE(ran.out.empty());
+        EXPECT_FALSE(ran.err.empty());
+    }
+}
+
+}  // namespace
+}  // namespace arc::app
