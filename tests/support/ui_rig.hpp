@@ -35,6 +35,15 @@ class RigBench final : public Workbench {
         if (!shelf) return tl::unexpected(shelf.error());
         return shelf->deck;
     }
+    Result<care::Card> cardOfVersion(Logbook& book, std::string_view action, int version) override {
+        return storage::cardOfVersion(book.cardEditions().value(), action, version);
+    }
+    Result<std::string> cardText(Logbook& book, std::string_view action) override {
+        return storage::cardTextInForce(book.cardEditions().value(), action);
+    }
+    Result<CardEdition> cardEdition(Logbook& book, std::string_view json) override {
+        return storage::editionOf(json, book.cardEditions().value(), makeId<EntryId>(clock_, random_));
+    }
     Result<ImportCount> import(const std::filesystem::path& file, FileKind kind,
                                Progress& progress) override {
         if (onImport) return onImport(file, kind, progress);

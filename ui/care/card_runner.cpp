@@ -61,6 +61,7 @@ void CardRunner::build() {
     auto* names = new QVBoxLayout;
     names->setSpacing(theme.px(2));
     m_title = words(windowTitle(), TextRole::Title, this);
+    m_title->setWordWrap(true);
     m_where = words(QString(), TextRole::Soft, this);
     names->addWidget(m_title);
     names->addWidget(m_where);

@@ -13,6 +13,7 @@
 #include <algorithm>
 
 #include "core/care/run.hpp"
+#include "ui/care/card_editor.hpp"
 #include "ui/care/card_runner.hpp"
 #include "ui/care/care_desk.hpp"
 #include "ui/care/queue_row.hpp"
@@ -130,7 +131,10 @@ void CarePage::build() {
     begin->setAccessibleName(tr("Start this care"));
     otherRow->addWidget(m_tool, 2);
     otherRow->addWidget(m_card, 4);
+    auto* edit = button(tr("Edit card…"), ButtonKind::Quiet, other);
     otherRow->addWidget(begin);
+    otherRow->addWidget(edit);
+    connect(edit, &QPushButton::clicked, this, &CarePage::editCard);
     left->addWidget(other);
     connect(m_tool, &QComboBox::currentIndexChanged, this, &CarePage::fillCards);
     connect(begin, &QPushButton::clicked, this, [this] {
@@ -319,7 +323,7 @@ void CarePage::showPaused() {
     const Instant now = m_session.clock().now();
     for (const auto& one : *runs) {
         const auto* tool = look->tool(one.tool);
-        const auto* known = look->situation.deck.find(one.action);
+        const auto known = cardOf(one);
         if (!tool || !known) continue;
         const auto screen = care::screenOf(*known, *tool, one);
         auto* bar = card(this, Ground::Wash);
@@ -424,8 +428,11 @@ void CarePage::startCare(ToolId toolId, const ActionKey& action, const std::vect
     if (!runs) return;
     for (const auto& one : *runs) {
         if (one.tool != toolId || one.action != card->id) continue;
-        if (const auto can = care::canResume(*card, *tool, one); !can) return m_session.tell(can.error());
-        return run(*card, *tool, one);
+        const auto begunWith = cardOf(one);
+        if (!begunWith) return;
+        if (const auto can = care::canResume(*begunWith, *tool, one); !can)
+            return m_session.tell(can.error());
+        return run(*begunWith, *tool, one);
     }
     const auto fresh = care::start(*card, *tool, m_session.newId<CareId>(), m_session.clock().now(),
                                    m_session.crew(), answers);
@@ -447,6 +454,24 @@ void CarePage::run(const care::Card& card, const Tool& tool, const CareRun& open
     m_runner->resize(window()->size());
     m_runner->setWindowState(m_runner->windowState() | Qt::WindowFullScreen);
     m_runner->open();
+}
+
+/// A run goes on with the card it was begun with, also when a newer edition is in force by now.
+std::optional<care::Card> CarePage::cardOf(const CareRun& run) const {
+    const auto look = m_desk.look();
+    const auto* inForce = look ? look->situation.deck.find(run.action) : nullptr;
+    if (inForce && inForce->version == run.cardVersion) return *inForce;
+    return m_session.take(m_session.workbench().cardOfVersion(m_session.book(), run.action, run.cardVersion));
+}
+
+void CarePage::editCard() {
+    const auto look = m_desk.look();
+    const auto* card =
+        look ? look->situation.deck.find(text::utf8(m_card->currentData().toString())) : nullptr;
+    if (!card) return;
+    auto* editor = new CardEditor(m_session, *card, window());
+    editor->setAttribute(Qt::WA_DeleteOnClose);
+    editor->open();
 }
 
 void CarePage::startWaiting() {

@@ -51,6 +51,8 @@ class CarePage : public Page {
     void showOrders();
     void fillOthers();
     void fillCards();
+    void editCard();
+    [[nodiscard]] std::optional<care::Card> cardOf(const CareRun& run) const;
     void run(const care::Card& card, const Tool& tool, const CareRun& run);
     void startWaiting();
 

@@ -518,7 +518,7 @@ void LossPad::refresh() {
             m_rows[i]->setView(viewOf(first + i, preview));
             const bool current = first + i == m_pad->current();
             m_rows[i]->setMinimumHeight(theme.px(current ? 44 : 27));
-            m_rows[i]->setMaximumHeight(theme.px(Touch::Pad));
+            m_rows[i]->setMaximumHeight(theme.px(70));
         }
         m_rows[i]->setVisible(used);
     }

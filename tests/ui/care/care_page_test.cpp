@@ -4,12 +4,14 @@
 #include "ui/care/care_page.hpp"
 
 #include <QLineEdit>
+#include <QPlainTextEdit>
 #include <QPushButton>
 
 #include <gtest/gtest.h>
 
 #include "core/care/run.hpp"
 #include "tests/support/ui_rig.hpp"
+#include "ui/care/card_editor.hpp"
 #include "ui/care/card_runner.hpp"
 #include "ui/care/care_desk.hpp"
 #include "ui/care/field_edit.hpp"
@@ -203,6 +205,43 @@ TEST_F(CareScreen, TheQueueIsTakenUpByKeyboardAndClosesByTheRecordAlone) {
     ASSERT_TRUE(page->runner());
     press(Qt::Key_Escape);
     EXPECT_GT(held(), 0) << "looking at a card closes nothing";
+}
+
+TEST_F(CareScreen, AnEditedCardIsAdoptedOnlyWhenItPasses) {
+    begin();
+    open();
+    const auto before = *CareDesk::of(*session).look()->situation.deck.find(action::grooveClean);
+    {
+        CardEditor editor(*session, before);
+        editor.show();
+        editor.edit().setPlainText("{ \"id\": \"groove_clean\" ");
+        QTest::keyClick(&editor.edit(), Qt::Key_Return, Qt::ControlModifier);
+        EXPECT_FALSE(editor.said().isEmpty());
+        EXPECT_TRUE(editor.isVisible());
+    }
+    EXPECT_TRUE(rig.reopened()->cardEditions().value().empty());
+    // A run that is begun with the old edition goes on with it.
+    page->startCare(splicer, before.id, {});
+    goOn();
+    press(Qt::Key_Escape);
+    {
+        CardEditor editor(*session, before);
+        editor.show();
+        const QString changed =
+            editor.edit().toPlainText().replace(QString::fromStdString(before.title), "Brush the V-grooves");
+        editor.edit().setPlainText(changed);
+        QTest::keyClick(&editor.edit(), Qt::Key_Return, Qt::ControlModifier);
+        EXPECT_TRUE(editor.said().isEmpty()) << editor.said().toStdString();
+        EXPECT_FALSE(editor.isVisible());
+    }
+    ASSERT_EQ(rig.reopened()->cardEditions().value().size(), 1u);
+    ASSERT_TRUE(eventually([&] {
+        const auto* now = CareDesk::of(*session).look()->situation.deck.find(action::grooveClean);
+        return page->settled() && now->version > before.version;
+    }));
+    page->startCare(splicer, before.id, {});
+    ASSERT_TRUE(page->runner());
+    EXPECT_EQ(page->runner()->run().cardVersion, before.version);
 }
 
 }  // namespace
