@@ -5,6 +5,7 @@
 #include <QApplication>
 #include <QHBoxLayout>
 #include <QInputDialog>
+#include <QScrollArea>
 #include <QSettings>
 #include <QStackedWidget>
 #include <QVBoxLayout>
@@ -72,7 +73,14 @@ void MainWindow::build() {
         made->setAccessibleName(titleOf(entry.screen));
         made->setObjectName(keyOf(entry.screen));
         m_pages[static_cast<std::size_t>(entry.screen)] = made;
-        m_stack->addWidget(made);
+        // On a small screen with large text a page scrolls; it never pushes the window off the screen.
+        auto* frame = new QScrollArea(m_stack);
+        frame->setWidgetResizable(true);
+        frame->setFrameShape(QFrame::NoFrame);
+        frame->setFocusPolicy(Qt::NoFocus);
+        frame->setWidget(made);
+        m_frames[static_cast<std::size_t>(entry.screen)] = frame;
+        m_stack->addWidget(frame);
     }
     connect(m_rail, &Rail::screenChosen, this, [this](Screen screen) { go(screen); });
     connect(m_rail, &Rail::helpChosen, this, &MainWindow::openHelp);
@@ -167,7 +175,7 @@ void MainWindow::go(Screen screen, const Target& target) {
     m_screen = screen;
     m_rail->setScreen(screen);
     auto& shown = page(screen);
-    m_stack->setCurrentWidget(&shown);
+    m_stack->setCurrentWidget(m_frames[static_cast<std::size_t>(screen)]);
     shown.open(target);
     if (auto* first = shown.firstFocus()) first->setFocus(Qt::OtherFocusReason);
 }

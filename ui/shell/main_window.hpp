@@ -9,6 +9,7 @@
 #include "ui/shell/session.hpp"
 #include "ui/shell/window_options.hpp"
 
+class QScrollArea;
 class QStackedWidget;
 
 namespace arc::ui {
@@ -53,6 +54,7 @@ class MainWindow : public QMainWindow {
     JobBar* m_jobs = nullptr;
     QStackedWidget* m_stack = nullptr;
     std::array<Page*, screenCount> m_pages{};
+    std::array<QScrollArea*, screenCount> m_frames{};
     FirstRun* m_firstRun = nullptr;  ///< while its questions are open
 };
 

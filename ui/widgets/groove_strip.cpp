@@ -38,6 +38,18 @@ std::array<QRgb, shades> ramp(const Theme& theme) {
     return colours;
 }
 
+/// Index of the first arc at or after the left edge of each pixel column, and after the last one.
+std::vector<std::size_t> edgesOf(const std::vector<double>& arcs, const PlotMap& map, int columns) {
+    std::vector<std::size_t> edges;
+    edges.reserve(static_cast<std::size_t>(columns) + 1);
+    auto at = arcs.begin();
+    for (int column = 0; column <= columns; ++column) {
+        at = std::lower_bound(at, arcs.end(), map.arc(map.left + column));
+        edges.push_back(static_cast<std::size_t>(at - arcs.begin()));
+    }
+    return edges;
+}
+
 }  // namespace
 
 GrooveStrip::GrooveStrip(ArcWindow& window, QWidget* parent) : QWidget(parent), m_window(window) {
@@ -49,6 +61,8 @@ GrooveStrip::GrooveStrip(ArcWindow& window, QWidget* parent) : QWidget(parent), 
 void GrooveStrip::setRows(std::vector<StripRow> rows) {
     m_rows = std::move(rows);
     m_pyramids.clear();
+    m_oneAxis =
+        std::ranges::all_of(m_rows, [&](const StripRow& row) { return row.arc == m_rows.front().arc; });
     QStringList loud;
     for (const auto& row : m_rows) {
         m_pyramids.emplace_back(row.value);
@@ -103,20 +117,20 @@ void GrooveStrip::redraw() {
         QImage(columns, std::max(1, static_cast<int>(m_rows.size())), QImage::Format_ARGB32_Premultiplied);
     m_cells.fill(Qt::transparent);
     const auto colours = ramp(theme);
+    std::vector<std::size_t> edges;
     for (std::size_t r = 0; r < m_rows.size(); ++r) {
         const auto& row = m_rows[r];
         if (row.arc.empty()) continue;
+        if (r == 0 || !m_oneAxis) edges = edgesOf(row.arc, map, columns);
         auto* cells = reinterpret_cast<QRgb*>(m_cells.scanLine(static_cast<int>(r)));
-        const double firstArc = row.arc.front();
         for (int column = 0; column < columns; ++column) {
-            const double low = map.arc(map.left + column);
-            const double high = map.arc(map.left + column + 1);
-            if (high < firstArc || low > row.arc.back() + 1) continue;
-            auto begin = static_cast<std::size_t>(std::ranges::lower_bound(row.arc, low) - row.arc.begin());
-            auto end = static_cast<std::size_t>(std::ranges::lower_bound(row.arc, high) - row.arc.begin());
+            auto begin = edges[static_cast<std::size_t>(column)];
+            auto end = edges[static_cast<std::size_t>(column) + 1];
             if (begin == end) {
                 // Nearer than a pixel an arc: the last one holds until the next.
-                if (begin == 0) continue;
+                if (begin == 0 ||
+                    (begin == row.arc.size() && map.arc(map.left + column) > row.arc.back() + 1))
+                    continue;
                 --begin;
                 end = begin + 1;
             }

@@ -51,6 +51,7 @@ class GrooveStrip : public QWidget {
     ArcWindow& m_window;
     std::vector<StripRow> m_rows;
     std::vector<Pyramid> m_pyramids;
+    bool m_oneAxis = true;  ///< all rows have the same arcs: one look-up serves them all
     std::optional<Stretch> m_baseline;
     QImage m_cells;  ///< one pixel row a groove
     std::optional<double> m_grabbed;
