@@ -233,7 +233,8 @@ Result<void> checkDeck(const Deck& deck) {
     const std::pair<const char*, Edges> kinds[] = {
         {"/obligations", [](const Card& c) { return c.obligations; }},
         {"/gentler_first", [](const Card& c) { return c.gentlerFirst; }}};
-    for (const auto& [member, edges] : kinds) {
+    for (const auto& kind : kinds) {
+        const Edges& edges = kind.second;
         enum class Mark { Fresh, Open, Closed };
         std::map<const Card*, Mark> marks;
         std::function<bool(const Card&)> circle = [&](const Card& card) {
@@ -246,7 +247,7 @@ Result<void> checkDeck(const Deck& deck) {
             return false;
         };
         for (const Card& card : deck.cards)
-            if (circle(card)) return wrong("the cards go round in a circle", card.id + " " + member);
+            if (circle(card)) return wrong("the cards go round in a circle", card.id + " " + kind.first);
     }
     return {};
 }
