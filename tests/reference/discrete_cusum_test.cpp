@@ -89,7 +89,7 @@ TEST(DiscreteCusum, SeveralLimitsAtOnceAreTheSameAsOneByOne) {
 TEST(DiscreteCusum, AFinerStepChangesLittle) {
     const Law law = normal(0, 12);
     const double coarse = *discreteCusumArl(law.values, law.probabilities, 0.25, 7.8, {1.0 / 30});
-    const double fine = *discreteCusumArl(law.values, law.probabilities, 0.25, 7.8, {1.0 / 120});
+    const double fine = *discreteCusumArl(law.values, law.probabilities, 0.25, 7.8, {1.0 / 80});
     EXPECT_NEAR(coarse / fine, 1, 5e-3);
 }
 
