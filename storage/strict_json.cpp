@@ -17,6 +17,9 @@ Result<nlohmann::json> parseStrict(std::string_view text, const std::string& wha
     } catch (const nlohmann::json::parse_error& error) {
         return fail(ProblemCode::BadInput, "this is not JSON", what + ", byte " + std::to_string(error.byte),
                     "Check the brackets, commas and quotes there");
+    } catch (const nlohmann::json::exception&) {
+        // "1e999" is well formed and still no number.
+        return fail(ProblemCode::BadInput, "a number is beyond every range", what, "Correct the number");
     }
 }
 

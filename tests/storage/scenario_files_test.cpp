@@ -81,6 +81,9 @@ std::string problem(std::string_view text) {
 TEST(ScenarioJson, mistakesAreNamedByTheirPath) {
     EXPECT_EQ(problem(R"({"name": "x", "start": "2031-03-03T00:00:00Z"})"), "");
     EXPECT_NE(problem("{").find("not JSON"), std::string::npos);
+    EXPECT_NE(problem(R"({"name": "x", "start": "2031-03-03T00:00:00Z", "seed": 1e999})")
+                  .find("beyond every range"),
+              std::string::npos);
     EXPECT_NE(problem("[]").find("an object"), std::string::npos);
     EXPECT_NE(problem(R"({"start": "2031-03-03T00:00:00Z"})").find("scenario file, name"), std::string::npos);
     EXPECT_NE(problem(R"({"name": "x", "name": "y", "start": "2031-03-03T00:00:00Z"})").find("twice"),
