@@ -4,6 +4,7 @@
 #include <numeric>
 
 #include "storage/intake_parts.hpp"
+#include "storage/plain_arc.hpp"
 #include "storage/splice_rows.hpp"
 
 namespace arc::storage {
@@ -56,28 +57,6 @@ std::string columnFor(const std::string& field) {
     const std::string last = field.substr(field.rfind('.') + 1);
     const auto found = names.find(last);
     return found == names.end() ? last : found->second;
-}
-
-bool isPlainLine(std::string_view text) {
-    constexpr std::size_t shortEnough = 60;
-    return text.size() <= shortEnough &&
-           std::all_of(text.begin(), text.end(), [](char c) { return c >= 0x20 && c < 0x7f; });
-}
-
-/// Far inside of every limit of validate: nearly all rows are, and asking it for each word of a million rows
-/// takes a sixth of an import. A test holds the two together.
-bool plainlyFine(const SpliceArc& arc) {
-    const auto within = [](const auto& quantity, int low, int high) {
-        return !quantity || (quantity->value >= low && quantity->value <= high);
-    };
-    const Reading& r = arc.readings.front();
-    return arc.at.ms > 0 && arc.at.ms < 253'000'000'000'000 && (arc.channels == 1 || arc.channels == 12) &&
-           r.channel >= 1 && r.channel <= arc.channels && r.loss.value >= 0 && r.loss.value <= 10'000 &&
-           r.attempt >= 1 && r.attempt <= 20 && within(r.cleaveLeft, 0, 4'000) &&
-           within(r.cleaveRight, 0, 4'000) && within(arc.ambient.temperature, 233'150, 333'150) &&
-           within(arc.ambient.humidity, 0, 1'000) && within(arc.ambient.pressure, 60'000, 105'000) &&
-           isPlainLine(arc.mode) && isPlainLine(arc.operatorName) && isPlainLine(r.fibreA) &&
-           isPlainLine(r.fibreB);
 }
 
 /// One row of the file that became a reading; its text is kept until it is written.

@@ -113,10 +113,11 @@ std::optional<DueItem> itemFor(const Situation& situation, std::span<const kit::
                                   Basis::Signal, signal.key);
     item.since = signal.raisedAt;
     item.why = advice.why.empty() ? signal.advice : advice.why;
-    item.basedOn = splicer->tool.label + ", " + signal.stratum + ": " +
-                   std::string(drift::word(signal.chart)) + " signal at arc " + grouped(signal.raisedAtArc) +
-                   ", began about arc " + grouped(signal.beganAtArc) + " (" + grouped(signal.beganLow) + "-" +
-                   grouped(signal.beganHigh) + ")";
+    std::string chart(drift::word(signal.chart));
+    std::ranges::replace(chart, '_', ' ');
+    item.basedOn = splicer->tool.label + ", " + signal.stratum + ": " + chart + " signal at arc " +
+                   grouped(signal.raisedAtArc) + ", began about arc " + grouped(signal.beganAtArc) + " (" +
+                   grouped(signal.beganLow) + "-" + grouped(signal.beganHigh) + ")";
     for (const drift::CauseWeight& cause : signal.causes)
         if (cause.cause == signal.cause && !cause.evidence.empty())
             item.basedOn += "; " + cause.evidence.front();

@@ -11,7 +11,9 @@
 
 #include <algorithm>
 
+#include "core/care/record_check.hpp"
 #include "core/care/rules.hpp"
+#include "ui/care/care_desk.hpp"
 #include "ui/care/field_edit.hpp"
 #include "ui/text/format.hpp"
 #include "ui/theme/icons.hpp"
@@ -343,7 +345,11 @@ void CardRunner::showTimer() {
 void CardRunner::showFinished() {
     auto* box = qobject_cast<QVBoxLayout*>(m_bodyWidget->layout());
     m_where->setText(tr("All steps are through"));
-    const auto record = care::recordOf(m_card, m_tool, m_run, m_session.clock().now(), std::nullopt);
+    auto record = care::recordOf(m_card, m_tool, m_run, m_session.clock().now(), std::nullopt);
+    // The same gate as on the command line; before the first look at the book there is nothing to judge it
+    // by.
+    if (const auto look = CareDesk::of(m_session).look(); record && look)
+        record = care::checkedRecord(look->situation, std::move(*record));
     if (!record) return wrong(record.error());
     const auto effect = care::effectOf(*record);
     auto* verdict = wrapped(effect == care::Effect::NotReached
@@ -416,7 +422,11 @@ void CardRunner::writeDown() {
 }
 
 void CardRunner::finish() {
-    const auto record = care::recordOf(m_card, m_tool, m_run, m_session.clock().now(), std::nullopt);
+    auto record = care::recordOf(m_card, m_tool, m_run, m_session.clock().now(), std::nullopt);
+    // The same gate as on the command line; before the first look at the book there is nothing to judge it
+    // by.
+    if (const auto look = CareDesk::of(m_session).look(); record && look)
+        record = care::checkedRecord(look->situation, std::move(*record));
     if (!record) return wrong(record.error());
     CareRun closed = m_run;
     closed.state = RunState::Finished;
