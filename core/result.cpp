@@ -9,7 +9,10 @@ std::string Problem::sentence() const {
     std::string text = what;
     if (!where.empty()) text += " (" + where + ")";
     text += ".";
-    if (!next.empty()) text += " " + next + ".";
+    if (next.empty()) return text;
+    text += " " + next + ".";
+    char& first = text[text.size() - next.size() - 1];
+    if (first >= 'a' && first <= 'z') first = static_cast<char>(first - 'a' + 'A');
     return text;
 }
 
