@@ -2,6 +2,7 @@
 #include "ui/shell/window_app.hpp"
 
 #include <QApplication>
+#include <QScreen>
 #include <QSettings>
 #include <QTextStream>
 
@@ -43,8 +44,15 @@ int runWindow(QApplication& application, Logbook& book, Workbench& workbench, Cl
         return 0;
     }
     MainWindow window(session, options);
-    window.resize(1366, 768);
-    window.show();
+    // On a rugged laptop's screen the frame would push the foot of the rail out of sight.
+    constexpr QSize wanted(1366, 768);
+    constexpr int frame = 48;
+    const QSize room = QGuiApplication::primaryScreen()->availableSize();
+    window.resize(wanted);
+    if (room.width() < wanted.width() + frame || room.height() < wanted.height() + frame)
+        window.showMaximized();
+    else
+        window.show();
     return QApplication::exec();
 }
 
