@@ -8,6 +8,7 @@
 #include "app/closeout_report.hpp"
 #include "app/command_list.hpp"
 #include "app/workbench.hpp"
+#include "source_dir.hpp"
 #include "storage/sqlite_logbook.hpp"
 #include "tests/support/closeout_folder.hpp"
 #include "tests/support/fakes.hpp"

@@ -11,6 +11,7 @@
 
 #include "app/command_list.hpp"
 #include "app/wiring.hpp"
+#include "source_dir.hpp"
 
 namespace arc::app {
 namespace {

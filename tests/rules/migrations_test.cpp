@@ -10,6 +10,8 @@
 #include <sstream>
 #include <string>
 
+#include "source_dir.hpp"
+
 namespace arc::rules {
 namespace {
 

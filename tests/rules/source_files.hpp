@@ -7,6 +7,8 @@
 #include <string>
 #include <vector>
 
+#include "source_dir.hpp"
+
 namespace arc::rules {
 
 struct SourceFile {

@@ -2,6 +2,7 @@
 #include <gtest/gtest.h>
 #include <nlohmann/json.hpp>
 
+#include "source_dir.hpp"
 #include "storage/export_csv.hpp"
 #include "storage/export_json.hpp"
 #include "storage/export_xlsx.hpp"

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Import: nasty files with their expected counts, the same file twice, stopping in the middle.
+#include "source_dir.hpp"
 #include "storage/intake.hpp"
 
 #include <fstream>

@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "source_dir.hpp"
 #include "storage/scenario_files.hpp"
 
 #include <algorithm>

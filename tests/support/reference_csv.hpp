@@ -9,6 +9,8 @@
 #include <string>
 #include <vector>
 
+#include "source_dir.hpp"
+
 namespace arc::support {
 
 class ReferenceRow {

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/work/fibre.hpp"
+#include "source_dir.hpp"
 
 #include <fstream>
 #include <gtest/gtest.h>
