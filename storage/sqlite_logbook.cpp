@@ -47,7 +47,7 @@ SqliteBook::SqliteBook(OpenBook book, Clock& clock, Random& random)
 SqliteBook::~SqliteBook() = default;
 
 Result<Receipt> SqliteBook::append(std::span<const Entry> entries, const Context& context) {
-    const auto& file = book_.connection->file();
+    const auto file = book_.connection->file();  // a copy: the connection may be opened anew below
     if (book_.connection->access() == Access::ReadOnly || book_.connection->access() == Access::Immutable)
         return fail(ProblemCode::Refused, "the logbook is open for reading only", file.string(),
                     "Close it where it is being written to, then open it again");
@@ -76,16 +76,16 @@ Result<Receipt> SqliteBook::append(std::span<const Entry> entries, const Context
         if (book_.connection->filesStillOurs()) return written;
         // Somebody deleted or replaced the files under us: what we just committed may be nowhere.
         auto again = guarded(file, [&]() -> Result<void> {
-            ledger_.reset();
-            book_.connection = reopen(*book_.connection);
-            ledger_ = std::make_unique<Ledger>(*book_.connection, clock_, random_);
-            if (bookId(*book_.connection) != id_)
+            auto fresh = reopen(*book_.connection);
+            if (bookId(*fresh) != id_)
                 return fail(ProblemCode::Conflict, "another file was put in the place of the logbook",
                             file.string(), "Nothing was saved; put the right file back or open it anew");
+            ledger_.reset();
+            book_.connection = std::move(fresh);
+            ledger_ = std::make_unique<Ledger>(*book_.connection, clock_, random_);
             return {};
         });
         if (!again) {
-            if (ledger_ == nullptr) ledger_ = std::make_unique<Ledger>(*book_.connection, clock_, random_);
             if (again.error().code == ProblemCode::Conflict) return tl::unexpected(again.error());
             return fail(ProblemCode::Unavailable, "the logbook file was taken away; this entry is not saved",
                         file.string(), "Put it back or plug the stick in again, then save once more");

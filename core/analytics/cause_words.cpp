@@ -1,22 +1,21 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/analytics/cause_words.hpp"
 
-#include <array>
-#include <cstdio>
+#include "core/stats/plain_number.hpp"
 
 namespace arc::drift::words {
 
 namespace {
 
-template <class... Values>
-std::string format(const char* pattern, Values... values) {
-    std::array<char, 240> text{};
-    std::snprintf(text.data(), text.size(), pattern, values...);
-    return text.data();
+using stats::fixedNumber;
+using stats::signedNumber;
+
+std::string fromTo(double before, double after, int places) {
+    return fixedNumber(before, places) + " -> " + fixedNumber(after, places);
 }
 
-unsigned long long number(std::uint64_t arc) {
-    return static_cast<unsigned long long>(arc);
+std::string atArc(std::uint64_t arc) {
+    return "arc " + std::to_string(arc);
 }
 
 /// Gentle before drastic.
@@ -41,60 +40,64 @@ int rank(Cause cause) {
 }  // namespace
 
 std::string level(const Explanation& step) {
-    return format("all grooves together: %.3f -> %.3f dB since arc %llu (%d arcs)", step.beforeDb,
-                  step.afterDb, number(step.beganAt), step.arcsSince);
+    return "all grooves together: " + fromTo(step.beforeDb, step.afterDb, 3) + " dB since " +
+           atArc(step.beganAt) + " (" + std::to_string(step.arcsSince) + " arcs)";
 }
 
 std::string growth(const Explanation& ramp) {
     const double per = ramp.arcsSince > 0 ? 2 * (ramp.afterDb - ramp.beforeDb) / ramp.arcsSince * 100 : 0;
-    return format("grows: %+.4f dB per 100 arcs since about arc %llu", per, number(ramp.beganAt));
+    return "grows: " + signedNumber(per, 4) + " dB per 100 arcs since about " + atArc(ramp.beganAt);
 }
 
 std::string groove(const GrooveFact& groove, double othersDb) {
-    return format("groove %d: %.3f -> %.3f dB (n = %d), the others %+.3f dB", groove.groove, groove.beforeDb,
-                  groove.afterDb, groove.readings, othersDb);
+    return "groove " + std::to_string(groove.groove) + ": " + fromTo(groove.beforeDb, groove.afterDb, 3) +
+           " dB (n = " + std::to_string(groove.readings) + "), the others " + signedNumber(othersDb, 3) +
+           " dB";
 }
 
 std::string angles(const Explanation& angles) {
-    return format("cleave angles: mean %.2f -> %.2f degrees since arc %llu", angles.beforeDeg,
-                  angles.afterDeg, number(angles.beganAt));
+    return "cleave angles: mean " + fromTo(angles.beforeDeg, angles.afterDeg, 2) + " degrees since " +
+           atArc(angles.beganAt);
 }
 
 std::string trigger(const Trigger& trigger) {
+    const std::string where = atArc(trigger.step.beganAt);
     if (trigger.celsiusBefore && trigger.celsiusAfter)
-        return format("temperature %.0f -> %.0f degrees C at arc %llu, where the step is",
-                      *trigger.celsiusBefore, *trigger.celsiusAfter, number(trigger.step.beganAt));
+        return "temperature " + fromTo(*trigger.celsiusBefore, *trigger.celsiusAfter, 0) +
+               " degrees C at " + where + ", where the step is";
     if (trigger.action.empty())
-        return format("%.0f hours idle before arc %llu, where the step is", trigger.idleHours,
-                      number(trigger.step.beganAt));
-    return format("step at arc %llu, right after %s", number(trigger.step.beganAt), trigger.action.c_str());
+        return fixedNumber(trigger.idleHours, 0) + " hours idle before " + where + ", where the step is";
+    return "step at " + where + ", right after " + trigger.action;
 }
 
 std::string jobStart(const Explanation& job) {
     if (job.beganAt == 0) return "no job began near here";
-    return format("began with the job's first splice, arc %llu: %.3f -> %.3f dB", number(job.beganAt),
-                  job.beforeDb, job.afterDb);
+    return "began with the job's first splice, " + atArc(job.beganAt) + ": " +
+           fromTo(job.beforeDb, job.afterDb, 3) + " dB";
 }
 
 std::string electrodeAge(std::uint32_t arcs) {
-    return format("%u arcs since the electrodes were new", arcs);
+    return std::to_string(arcs) + " arcs since the electrodes were new";
 }
 
 std::string counter(std::uint32_t arcs) {
-    return format("the splicer's counter stood at %u arcs: the electrodes are not older", arcs);
+    return "the splicer's counter stood at " + std::to_string(arcs) +
+           " arcs: the electrodes are not older";
 }
 
 std::string peer(const PeerFacts::Other& other, const char* how) {
-    return format("%s, %s: %+.3f dB (n = %d)", other.label.c_str(), how, other.riseDb, other.arcs);
+    return other.label + ", " + how + ": " + signedNumber(other.riseDb, 3) +
+           " dB (n = " + std::to_string(other.arcs) + ")";
 }
 
 std::string headline(Cause cause, const std::vector<int>& grooves, std::optional<int> raisedBy) {
     switch (cause) {
         case Cause::Groove:
             if (grooves.size() >= 2)
-                return format("Grooves %d and %d are dirty, likely", grooves[0], grooves[1]);
-            if (grooves.size() == 1) return format("Groove %d is dirty, likely", grooves[0]);
-            if (raisedBy) return format("Groove %d is dirty, likely", *raisedBy);
+                return "Grooves " + std::to_string(grooves[0]) + " and " + std::to_string(grooves[1]) +
+                       " are dirty, likely";
+            if (grooves.size() == 1) raisedBy = grooves[0];
+            if (raisedBy) return "Groove " + std::to_string(*raisedBy) + " is dirty, likely";
             return "The V-groove or a clamp is dirty, likely";
         case Cause::Electrode:
             return "The electrodes are worn, likely";

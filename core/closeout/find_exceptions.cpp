@@ -2,16 +2,15 @@
 #include "core/closeout/find_exceptions.hpp"
 
 #include <algorithm>
-#include <cstdio>
 #include <map>
+
+#include "core/stats/plain_number.hpp"
 
 namespace arc::closeout {
 namespace {
 
 std::string dB(double value) {
-    char text[32];
-    std::snprintf(text, sizeof text, "%.3f", value);
-    std::string trimmed = text;
+    std::string trimmed = stats::fixedNumber(value, 3);
     if (trimmed.back() == '0') trimmed.pop_back();
     return trimmed;
 }

@@ -1,13 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // What vans, tents and USB sticks do to a logbook: each case ends in one clear sentence, and nothing that was
 // acknowledged is lost.
+#include <algorithm>
 #include <clocale>
 #include <cstdlib>
 #include <ctime>
 #include <fstream>
 #include <functional>
 #include <gtest/gtest.h>
-#include <locale>
 #include <sstream>
 #include <sys/wait.h>
 #include <unistd.h>
@@ -147,7 +147,9 @@ TEST_F(HardUse, AnotherFilePutInThePlaceOfTheBookGetsNothing) {
     const auto answer = book->append(splice(refused), test::testContext);
     ASSERT_FALSE(answer);
     expectClear(answer.error());
+    EXPECT_FALSE(book->append(splice(makeId<ArcId>(clock_, random_)), test::testContext));
     book.reset();
+    EXPECT_EQ(open(file)->totals()->arcs, 1u);
     EXPECT_FALSE(open(file)->arc(refused).value());
     EXPECT_TRUE(open(folder_ / "kept")->arc(saved).value());
     NoProgress unwatched;
@@ -242,6 +244,16 @@ std::string everythingSaid(const fs::path& folder) {
     return all;
 }
 
+/// Where two long texts part, with their surroundings; empty when they are the same. The framework's own
+/// comparison of such texts takes all memory there is.
+std::string firstDifference(const std::string& one, const std::string& other) {
+    if (one == other) return {};
+    const auto at = static_cast<std::size_t>(
+        std::mismatch(one.begin(), one.end(), other.begin(), other.end()).first - one.begin());
+    const std::size_t from = at < 120 ? 0 : at - 120;
+    return one.substr(from, 240) + "\n--- against ---\n" + other.substr(std::min(from, other.size()), 240);
+}
+
 TEST(HardUseSettings, ALocaleWithDecimalCommaChangesNothingInFilesAndReports) {
     const test::TempFolder plain, comma, locales;
     const std::string plainly = everythingSaid(plain.path);
@@ -253,15 +265,13 @@ TEST(HardUseSettings, ALocaleWithDecimalCommaChangesNothingInFilesAndReports) {
         << "the package \"locales\" is missing";
     setenv("LOCPATH", locales.path.c_str(), 1);
     ASSERT_NE(std::setlocale(LC_ALL, "de_DE.UTF-8"), nullptr);
-    const std::locale before = std::locale::global(std::locale("de_DE.UTF-8"));
     char number[16];
     std::snprintf(number, sizeof number, "%.1f", 0.5);
     EXPECT_STREQ(number, "0,5") << "the locale is not in force";
     const std::string withComma = everythingSaid(comma.path);
-    std::locale::global(before);
     std::setlocale(LC_ALL, "C");
     unsetenv("LOCPATH");
-    EXPECT_EQ(withComma, plainly);
+    EXPECT_EQ(firstDifference(withComma, plainly), "");
 }
 
 class TimeZone {
@@ -283,7 +293,7 @@ TEST(HardUseSettings, TheSystemTimeZoneChangesNothingThatIsWrittenDown) {
         const test::TempFolder folder;
         const std::string said = everythingSaid(folder.path);
         if (first.empty()) first = said;
-        EXPECT_EQ(said, first) << zone;
+        EXPECT_EQ(firstDifference(said, first), "") << zone;
     }
 }
 
