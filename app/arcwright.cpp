@@ -16,6 +16,7 @@
 #include "storage/demo_book.hpp"
 #include "storage/sqlite_logbook.hpp"
 #include "ui/shell/window_app.hpp"
+#include "ui/text/format.hpp"
 
 namespace {
 
@@ -66,7 +67,7 @@ Result<void> openDemo(Clock& clock, Random& random) {
 }
 
 void tell(const Problem& problem) {
-    const QString sentence = QString::fromStdString(problem.sentence());
+    const QString sentence = ui::text::spoken(problem);
     QTextStream(stderr) << "arcwright: " << sentence << '\n';
     if (QGuiApplication::platformName() != QLatin1String("offscreen"))
         QMessageBox::warning(nullptr, QStringLiteral("Arcwright"), sentence);
@@ -77,6 +78,7 @@ void tell(const Problem& problem) {
 int main(int argc, char** argv) {
     QApplication application(argc, argv);
     QCoreApplication::setApplicationName(QStringLiteral("arcwright"));
+    QCoreApplication::setOrganizationName(QStringLiteral("arcwright"));
     QCoreApplication::setApplicationVersion(QStringLiteral("0.1.0"));
     QCommandLineParser parser;
     parser.setApplicationDescription("A fusion-splicing crew's logbook that tells drift from luck.");
@@ -87,8 +89,19 @@ int main(int argc, char** argv) {
     const QCommandLineOption scale("scale", "text size, 1 to 2", "factor");
     const QCommandLineOption pictures("pictures", "write every screen as a picture into FOLDER and end",
                                       "FOLDER");
-    parser.addOptions({tone, scale, pictures});
+    const QCommandLineOption language("language", "en, es or de; as remembered when not given", "language");
+    parser.addOptions({tone, scale, pictures, language});
     parser.process(application);
+
+    ui::WindowOptions options;
+    if (parser.isSet(tone)) options.tone = parser.value(tone) == "night" ? ui::Tone::Night : ui::Tone::Day;
+    if (parser.isSet(scale)) options.scale = parser.value(scale).toDouble();
+    if (parser.isSet(language)) options.language = ui::text::languageOf(parser.value(language));
+    if (parser.isSet(pictures)) {
+        options.screenshots = parser.value(pictures).toStdString();
+        options.remember = ui::Remember::No;
+    }
+    ui::applyLanguage(application, options);
 
     app::SystemClock clock;
     app::SystemRandom random;
@@ -102,14 +115,7 @@ int main(int argc, char** argv) {
     }
     if (opened->readOnlyBecause) tell(*opened->readOnlyBecause);
 
-    ui::WindowOptions options;
     options.bookName = path.stem().string();
-    if (parser.isSet(tone)) options.tone = parser.value(tone) == "night" ? ui::Tone::Night : ui::Tone::Day;
-    if (parser.isSet(scale)) options.scale = parser.value(scale).toDouble();
-    if (parser.isSet(pictures)) {
-        options.screenshots = parser.value(pictures).toStdString();
-        options.remember = ui::Remember::No;
-    }
     options.openDemo = [&](Progress&) { return openDemo(clock, random); };
     const auto workbench = app::makeWorkbench(path, clock, random);
     return ui::runWindow(application, *opened->book, *workbench, clock, random, options);

@@ -18,7 +18,7 @@ namespace arc::ui {
 CardEditor::CardEditor(Session& session, const care::Card& card, QWidget* parent)
     : QDialog(parent), m_session(session) {
     const Theme theme = currentTheme();
-    setWindowTitle(tr("Edit the card: %1").arg(text::words(card.title)));
+    setWindowTitle(tr("Edit the card: %1").arg(text::fromCard(card.title)));
     setAccessibleName(windowTitle());
     auto* box = new QVBoxLayout(this);
     box->setContentsMargins(theme.px(Gap::Edge), theme.px(20), theme.px(Gap::Edge), theme.px(20));
@@ -62,7 +62,7 @@ QString CardEditor::said() const {
 }
 
 void CardEditor::tell(const Problem& problem) {
-    QString said = text::words(problem.sentence());
+    QString said = text::spoken(problem);
     if (!said.isEmpty()) said[0] = said[0].toUpper();
     m_said->setText(said);
 }

@@ -34,6 +34,12 @@ QLabel* wrapped(const QString& text, TextRole role, QWidget* parent) {
     return label;
 }
 
+/// "not_adequate" → "not adequate".
+std::string spaced(std::string key) {
+    std::ranges::replace(key, '_', ' ');
+    return key;
+}
+
 }  // namespace
 
 CardRunner::CardRunner(Session& session, care::Card card, Tool tool, CareRun run,
@@ -44,7 +50,7 @@ CardRunner::CardRunner(Session& session, care::Card card, Tool tool, CareRun run
       m_tool(std::move(tool)),
       m_run(std::move(run)),
       m_values(std::move(values)) {
-    setWindowTitle(QStringLiteral("%1, %2").arg(text::words(m_card.title), text::words(m_tool.label)));
+    setWindowTitle(QStringLiteral("%1, %2").arg(text::fromCard(m_card.title), text::words(m_tool.label)));
     setProperty("ground", QStringLiteral("paper"));
     setAccessibleName(windowTitle());
     setFocusPolicy(Qt::StrongFocus);
@@ -144,7 +150,7 @@ QString CardRunner::saidWrong() const {
 }
 
 void CardRunner::wrong(const Problem& problem) {
-    QString said = text::words(problem.sentence());
+    QString said = text::spoken(problem);
     if (!said.isEmpty()) said[0] = said[0].toUpper();
     m_wrong->setText(said);
     m_wrong->show();
@@ -195,7 +201,7 @@ void CardRunner::showCautions() {
     const Theme theme = currentTheme();
     auto* box = qobject_cast<QVBoxLayout*>(m_bodyWidget->layout());
     m_where->setText(tr("About %1 minutes. Read this first.").arg(m_card.minutes));
-    box->addWidget(wrapped(text::words(m_card.purpose), TextRole::Strong, m_bodyWidget));
+    box->addWidget(wrapped(text::fromCard(m_card.purpose), TextRole::Strong, m_bodyWidget));
     for (const auto& caution : m_card.cautions) {
         auto* frame = new QFrame(m_bodyWidget);
         frame->setProperty("ground", QStringLiteral("hold"));
@@ -206,8 +212,8 @@ void CardRunner::showCautions() {
         sign->setPixmap(iconPixmap(QStringLiteral("warning"), theme.px(30), theme.colour(Role::Drifting),
                                    devicePixelRatioF()));
         row->addWidget(sign, 0, Qt::AlignVCenter);
-        QString said = text::words(caution);
-        const QString ending = text::words(std::string(care::cautionEnding));
+        QString said = text::fromCard(caution);
+        const QString ending = text::fromCard(care::cautionEnding);
         if (said.endsWith(ending)) said.chop(ending.size());
         auto* words = wrapped(said.trimmed(), TextRole::Body, frame);
         words->setMaximumWidth(QWIDGETSIZE_MAX);
@@ -216,7 +222,7 @@ void CardRunner::showCautions() {
         box->addWidget(frame);
     }
     if (!m_card.cautions.empty())
-        box->addWidget(words(text::words(std::string(care::cautionEnding)), TextRole::Bold, m_bodyWidget));
+        box->addWidget(words(text::fromCard(care::cautionEnding), TextRole::Bold, m_bodyWidget));
     addBig(
         tr("I have read this"), tr("Enter"), [this] { put(care::Acknowledge{}); }, true);
     m_keys = {{Qt::Key_Return, [this] { put(care::Acknowledge{}); }}};
@@ -233,7 +239,7 @@ void CardRunner::showMaterials() {
         mark->setPixmap(iconPixmap(QStringLiteral("check"), theme.px(26), theme.colour(Role::Accent),
                                    devicePixelRatioF()));
         row->addWidget(mark, 0, Qt::AlignTop);
-        row->addWidget(wrapped(text::words(material.name), TextRole::Heading, m_bodyWidget), 1);
+        row->addWidget(wrapped(text::fromCard(material.name), TextRole::Heading, m_bodyWidget), 1);
         box->addLayout(row);
     }
     addBig(
@@ -248,11 +254,11 @@ void CardRunner::showStep(const care::Screen& screen) {
     if (screen.rounds > 1) where += tr(" · round %1 of at most %2").arg(screen.round).arg(screen.rounds);
     m_where->setText(where);
     const auto& step = *screen.step;
-    auto* say = wrapped(text::words(step.text), TextRole::Title, m_bodyWidget);
+    auto* say = wrapped(text::fromCard(step.text), TextRole::Title, m_bodyWidget);
     box->addSpacing(theme.px(8));
     box->addWidget(say);
     if (!step.hint.empty()) {
-        auto* hint = wrapped(text::words(step.hint), TextRole::Soft, m_bodyWidget);
+        auto* hint = wrapped(text::fromCard(step.hint), TextRole::Soft, m_bodyWidget);
         hint->setFont(theme.font(Text::Strong));
         box->addWidget(hint);
     }
@@ -267,7 +273,7 @@ void CardRunner::showStep(const care::Screen& screen) {
     const auto notYet = [this] { put(care::Answer{care::Outcome::NotYet}); };
     const auto ask = [&](const std::string& question) {
         box->addSpacing(theme.px(10));
-        auto* asked = wrapped(text::words(question), TextRole::Heading, m_bodyWidget);
+        auto* asked = wrapped(text::fromCard(question), TextRole::Heading, m_bodyWidget);
         box->addWidget(asked);
         addBig(tr("Yes, good"), tr("Y"), good, false);
         addBig(tr("Not yet"), tr("N"), notYet, false);
@@ -362,13 +368,12 @@ void CardRunner::showFinished() {
     QStringList kept;
     for (const auto& [key, value] : m_run.fields)
         if (!key.starts_with("timer_started."))
-            kept << QStringLiteral("%1: %2").arg(text::words(key).replace('_', ' '),
-                                                 text::words(value).replace('_', ' '));
+            kept << QStringLiteral("%1: %2").arg(text::fromCard(spaced(key)), text::fromCard(spaced(value)));
     if (!kept.isEmpty())
         box->addWidget(wrapped(kept.join(QStringLiteral("\n")), TextRole::Strong, m_bodyWidget));
     if (!m_card.obligations.empty() && effect != care::Effect::NotReached) {
         QStringList next;
-        for (const auto& key : m_card.obligations) next << text::words(key).replace('_', ' ');
+        for (const auto& key : m_card.obligations) next << text::spoken(spaced(key));
         box->addWidget(
             wrapped(tr("Now compulsory: %1. It is in the queue.").arg(next.join(QStringLiteral(", "))),
                     TextRole::Strong, m_bodyWidget));

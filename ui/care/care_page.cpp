@@ -30,8 +30,8 @@ constexpr std::size_t lateShown = 5;
 
 /// "groove_clean" → the card's title, else the key in words.
 QString titleOf(const care::Deck& deck, const ActionKey& action) {
-    if (const auto* card = deck.find(action)) return text::words(card->title);
-    QString said = text::words(action).replace('_', ' ');
+    if (const auto* card = deck.find(action)) return text::fromCard(card->title);
+    QString said = text::spoken(text::words(action).replace('_', ' '));
     if (!said.isEmpty()) said[0] = said[0].toUpper();
     return said;
 }
@@ -284,16 +284,16 @@ void CarePage::showDetail(std::size_t index) {
     const auto& item = m_items[index];
     const Instant now = m_session.clock().now();
     m_mark->setMark(markOf(item.queue));
-    m_title->setText(text::words(item.title));
-    m_why->setText(QStringLiteral("%1: %2").arg(ui::titleOf(item.queue), text::words(item.why)));
+    m_title->setText(text::spoken(item.title));
+    m_why->setText(QStringLiteral("%1: %2").arg(ui::titleOf(item.queue), text::spoken(item.why)));
     const auto* card = look ? look->situation.deck.find(item.action) : nullptr;
     QStringList needs;
     if (card)
-        for (const auto& material : card->materials) needs << text::words(material.name);
+        for (const auto& material : card->materials) needs << text::fromCard(material.name);
     const QString values[] = {
-        text::words(item.basedOn),
+        text::spoken(item.basedOn),
         QStringLiteral("%1 (%2)").arg(text::moment(item.since, now), text::ago(item.since, now)),
-        text::words(item.otherwise), card ? tr("about %1 min").arg(card->minutes) : QString(),
+        text::spoken(item.otherwise), card ? tr("about %1 min").arg(card->minutes) : QString(),
         needs.join(QStringLiteral("; "))};
     for (int i = 0; i < 5; ++i) {
         m_values[i]->setText(values[i]);
@@ -330,7 +330,7 @@ void CarePage::showPaused() {
         inside(bar)->setContentsMargins(theme.px(16), theme.px(8), theme.px(10), theme.px(8));
         auto* row = new QHBoxLayout;
         inside(bar)->addLayout(row);
-        QString where = text::words(known->title) + QStringLiteral(", ") + text::words(tool->label);
+        QString where = text::fromCard(known->title) + QStringLiteral(", ") + text::words(tool->label);
         if (screen.kind == care::ScreenKind::Step)
             where += tr(", step %1 of %2").arg(screen.number).arg(screen.of);
         auto* said = words(tr("Paused: %1. Begun %2 by %3.")
@@ -381,9 +381,9 @@ void CarePage::showOrders() {
     QStringList lines;
     if (look)
         for (const auto& order : look->orders) {
-            QString said = QStringLiteral("%1 × %2").arg(order.pieces).arg(text::words(order.what));
-            if (!order.forWhat.empty()) said += QStringLiteral(", ") + text::words(order.forWhat);
-            if (!order.why.empty()) said += QStringLiteral(": ") + text::words(order.why);
+            QString said = QStringLiteral("%1 × %2").arg(order.pieces).arg(text::spoken(order.what));
+            if (!order.forWhat.empty()) said += QStringLiteral(", ") + text::spoken(order.forWhat);
+            if (!order.why.empty()) said += QStringLiteral(": ") + text::spoken(order.why);
             lines << said;
         }
     m_orders->setText(lines.join(QLatin1Char('\n')));
@@ -411,7 +411,7 @@ void CarePage::fillCards() {
     const auto* tool = look->tool(ToolId{*id});
     if (!tool) return;
     for (const auto& one : look->situation.deck.cards)
-        if (one.tool == care::kindOf(*tool)) m_card->addItem(text::words(one.title), text::words(one.id));
+        if (one.tool == care::kindOf(*tool)) m_card->addItem(text::fromCard(one.title), text::words(one.id));
 }
 
 // --- running -----------------------------------------------------------------------------------------------

@@ -26,8 +26,9 @@ namespace {
 constexpr int choicesInRow = 5;
 
 /// "not_adequate" → "not adequate".
-QString spoken(const std::string& choice) {
-    return text::words(choice).replace(QLatin1Char('_'), QLatin1Char(' '));
+QString choiceWords(std::string choice) {
+    std::ranges::replace(choice, '_', ' ');
+    return text::fromCard(choice);
 }
 
 }  // namespace
@@ -38,8 +39,8 @@ FieldEdit::FieldEdit(const care::Field& field, const std::string& value, QWidget
     auto* box = new QVBoxLayout(this);
     box->setContentsMargins(0, 0, 0, 0);
     box->setSpacing(theme.px(6));
-    QString name = text::words(field.label);
-    if (!field.unit.empty()) name += QStringLiteral(", ") + text::words(field.unit);
+    QString name = text::fromCard(field.label);
+    if (!field.unit.empty()) name += QStringLiteral(", ") + text::fromCard(field.unit);
     auto* label = words(name, TextRole::Strong, this);
     box->addWidget(label);
     auto* row = new QGridLayout;
@@ -51,8 +52,8 @@ FieldEdit::FieldEdit(const care::Field& field, const std::string& value, QWidget
         for (std::size_t i = 0; i < field.choices.size(); ++i) {
             // Only nine can be had by one digit; the others by the arrow keys.
             const QString digit = i < 9 ? QStringLiteral("%1   ").arg(i + 1) : QString();
-            auto* choice = button(digit + spoken(field.choices[i]), ButtonKind::Choice, this);
-            choice->setAccessibleName(QStringLiteral("%1: %2").arg(name, spoken(field.choices[i])));
+            auto* choice = button(digit + choiceWords(field.choices[i]), ButtonKind::Choice, this);
+            choice->setAccessibleName(QStringLiteral("%1: %2").arg(name, choiceWords(field.choices[i])));
             choice->setCheckable(true);
             choice->setMinimumHeight(tall);
             choice->setChecked(field.choices[i] == value);

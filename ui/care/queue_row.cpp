@@ -46,8 +46,8 @@ void QueueRow::setItem(const care::DueItem& item, int more, Lead lead) {
     m_has = Has::Item;
     m_lead = lead;
     m_queue = item.queue;
-    m_title = text::words(item.title);
-    m_why = text::words(item.why);
+    m_title = text::spoken(item.title);
+    m_why = text::spoken(item.why);
     m_more = more > 0 ? tr("+%1").arg(more) : QString();
     m_mark = markOf(item.queue);
     setEnabled(true);

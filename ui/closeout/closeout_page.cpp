@@ -386,7 +386,7 @@ void CloseoutPage::decide(const char* disposition) {
     if (picked.empty()) return finished(tr("Choose the exceptions first."), "watch");
     const bool reject = disposition == closeout::dispositionRejected;
     const QString what =
-        picked.size() == 1 ? text::words(picked.front().what) : tr("%1 exceptions").arg(picked.size());
+        picked.size() == 1 ? text::spoken(picked.front().what) : tr("%1 exceptions").arg(picked.size());
     m_prompt->ask(reject ? tr("Reject: %1").arg(what) : tr("Accept: %1").arg(what),
                   {{tr("Name"), text::words(m_session.crew()), {}}, {tr("Reason"), {}, usualReasons()}},
                   reject ? tr("Reject") : tr("Accept"),
@@ -465,7 +465,7 @@ void CloseoutPage::writeTo(const QString& folder, closeout::RecordState state) {
                          "steady");
                 m_session.noteChange();
             } else {
-                QString said = text::words(answer.error().sentence());
+                QString said = text::spoken(answer.error());
                 if (!said.isEmpty()) said[0] = said[0].toUpper();
                 finished(said, answer.error().code == ProblemCode::Cancelled ? "watch" : "drifting");
             }
@@ -487,7 +487,7 @@ void CloseoutPage::verifyAt(const QString& path) {
         [&session = m_session, place = std::filesystem::path(path.toStdU16String())](
             Progress& progress) -> Answer { return session.workbench().verify(place, progress); },
         [this](Answer answer) {
-            QString said = text::words(answer ? *answer : answer.error().sentence());
+            QString said = answer ? text::spoken(*answer) : text::spoken(answer.error());
             if (!said.isEmpty()) said[0] = said[0].toUpper();
             finished(said, answer ? "steady" : "drifting");
         });

@@ -26,7 +26,7 @@ QString decided(const closeout::Exception& exception) {
             return ExceptionList::tr("waits for a disposition");
         case Decision::Accepted:
             return ExceptionList::tr("%1 by %2: %3")
-                .arg(text::words(exception.disposition->disposition), text::words(exception.disposition->by),
+                .arg(text::spoken(exception.disposition->disposition), text::words(exception.disposition->by),
                      text::words(exception.disposition->reason));
         case Decision::Rejected:
             return ExceptionList::tr("rejected by %1: %2")
@@ -70,8 +70,7 @@ QVariant ExceptionList::data(const QModelIndex& index, int role) const {
     const auto& exception = at(index.row());
     if (role != Qt::DisplayRole && role != Qt::ToolTipRole && role != Qt::AccessibleTextRole) return {};
     return QStringLiteral("%1: %2 (%3)")
-        .arg(text::words(std::string(closeout::title(exception.kind))), text::words(exception.what),
-             decided(exception));
+        .arg(text::spoken(closeout::title(exception.kind)), text::spoken(exception.what), decided(exception));
 }
 
 QSize ExceptionDelegate::sizeHint(const QStyleOptionViewItem&, const QModelIndex&) const {
@@ -104,7 +103,7 @@ void ExceptionDelegate::paint(QPainter* painter, const QStyleOptionViewItem& opt
     const int right = box.right() - theme.px(14);
     painter->setFont(theme.font(Text::Body, Weight::Bold));
     painter->setPen(theme.colour(Role::Ink));
-    QString head = text::words(std::string(closeout::title(exception.kind)));
+    QString head = text::spoken(closeout::title(exception.kind));
     if (!exception.where.empty()) head += QStringLiteral(" · ") + text::words(exception.where);
     const int line = theme.px(20);
     int top = box.top() + theme.px(8);
@@ -113,7 +112,7 @@ void ExceptionDelegate::paint(QPainter* painter, const QStyleOptionViewItem& opt
     painter->setFont(theme.font(Text::Small));
     painter->drawText(
         QRect(words, top, right - words, line), Qt::AlignLeft | Qt::AlignVCenter,
-        painter->fontMetrics().elidedText(text::words(exception.what), Qt::ElideRight, right - words));
+        painter->fontMetrics().elidedText(text::spoken(exception.what), Qt::ElideRight, right - words));
     top += theme.px(18);
     painter->setFont(theme.font(Text::Small, decision == Decision::Open ? Weight::Bold : Weight::Regular));
     painter->setPen(chosen ? theme.colour(Role::Ink)

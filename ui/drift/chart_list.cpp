@@ -13,7 +13,7 @@ namespace arc::ui {
 namespace {
 
 QString tr(const char* text) {
-    return QCoreApplication::translate("Drift", text);
+    return QCoreApplication::translate("arc::ui", text);
 }
 
 constexpr double shareTop = 1.15;

@@ -272,7 +272,7 @@ void DriftPage::askDismissal() {
     const auto* signal = m_panel->chosen();
     if (!signal || signal->state == drift::SignalState::Dismissed) return;
     LineQuestion question;
-    question.title = tr("Dismiss: %1").arg(text::words(signal->headline));
+    question.title = tr("Dismiss: %1").arg(text::spoken(signal->headline));
     question.explain =
         tr("The signal is put aside and stays in the book with your reason. The charts go on watching; the "
            "reasons show a supervisor how often the budget cries wolf.");

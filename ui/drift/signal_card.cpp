@@ -56,11 +56,11 @@ void SignalCard::show(const drift::Signal& signal, const drift::StratumReport& r
     auto* head = new QHBoxLayout;
     head->setSpacing(theme.px(10));
     head->addWidget(new StateMark(mark, this), 0, Qt::AlignTop);
-    auto* headline = wrapped(text::words(signal.headline), TextRole::Heading, this);
+    auto* headline = wrapped(text::spoken(signal.headline), TextRole::Heading, this);
     setState(headline, stateName(mark));
     head->addWidget(headline, 1);
     layout->addLayout(head);
-    setAccessibleName(text::words(signal.headline));
+    setAccessibleName(text::spoken(signal.headline));
 
     const QString when =
         signal.state == drift::SignalState::Open ? QString() : QStringLiteral(" · ") + wordOf(signal.state);
@@ -89,7 +89,7 @@ void SignalCard::show(const drift::Signal& signal, const drift::StratumReport& r
     bars->setCauses(signal.causes);
     layout->addWidget(bars);
     addEvidence(layout, signal);
-    auto* advice = wrapped(text::words(signal.advice), TextRole::Bold, this);
+    auto* advice = wrapped(text::spoken(signal.advice), TextRole::Bold, this);
     layout->addWidget(advice);
 }
 
@@ -101,7 +101,7 @@ void SignalCard::addEvidence(QVBoxLayout* layout, const drift::Signal& signal) {
             i == 0 ? cause.evidence.size() : std::min(evidenceOfOthers, cause.evidence.size());
         for (std::size_t line = 0; line < shown; ++line) {
             const QString said =
-                text::words(cause.evidence[line]).replace(QLatin1String("->"), QStringLiteral("→"));
+                text::spoken(cause.evidence[line]).replace(QLatin1String("->"), QStringLiteral("→"));
             layout->addWidget(
                 wrapped(QStringLiteral("· ") + (i == 0 ? said : tr("%1: %2").arg(wordOf(cause.cause), said)),
                         i == 0 ? TextRole::Body : TextRole::Small, this));

@@ -207,7 +207,7 @@ void SignalPanel::addOthers() {
     inside(frame)->addWidget(words(tr("All signals, N and P go through them"), TextRole::Small, frame));
     for (const auto& signal : all | std::views::reverse) {
         auto* choice = new SignalLine(
-            markOf(signal.state), text::words(signal.headline),
+            markOf(signal.state), text::spoken(signal.headline),
             QStringLiteral("%1 · %2").arg(text::moment(signal.raisedAt, m_now), wordOf(signal.state)), frame);
         choice->setChecked(signal.key == m_key);
         connect(

@@ -12,7 +12,7 @@ namespace arc::ui {
 namespace {
 
 QString tr(const char* text) {
-    return QCoreApplication::translate("Drift", text);
+    return QCoreApplication::translate("arc::ui", text);
 }
 
 struct CareWord {
@@ -20,20 +20,20 @@ struct CareWord {
     const char* name;
 };
 constexpr std::array careWords{
-    CareWord{action::grooveClean, QT_TRANSLATE_NOOP("Drift", "groove clean")},
-    CareWord{action::clampClean, QT_TRANSLATE_NOOP("Drift", "clamp clean")},
-    CareWord{action::lensClean, QT_TRANSLATE_NOOP("Drift", "lens clean")},
-    CareWord{action::arcCalibration, QT_TRANSLATE_NOOP("Drift", "calibration")},
-    CareWord{action::electrodeReplace, QT_TRANSLATE_NOOP("Drift", "electrodes")},
-    CareWord{action::stabilise, QT_TRANSLATE_NOOP("Drift", "stabilised")},
-    CareWord{action::diagnostic, QT_TRANSLATE_NOOP("Drift", "diagnostics")},
-    CareWord{action::cleaverClean, QT_TRANSLATE_NOOP("Drift", "cleaver clean")},
-    CareWord{action::bladeClean, QT_TRANSLATE_NOOP("Drift", "blade clean")},
-    CareWord{action::bladeRotate, QT_TRANSLATE_NOOP("Drift", "blade turned")},
-    CareWord{action::bladeRaise, QT_TRANSLATE_NOOP("Drift", "blade raised")},
-    CareWord{action::stripperClean, QT_TRANSLATE_NOOP("Drift", "stripper clean")},
-    CareWord{action::environmentChange, QT_TRANSLATE_NOOP("Drift", "moved or weather")},
-    CareWord{action::note, QT_TRANSLATE_NOOP("Drift", "note")},
+    CareWord{action::grooveClean, QT_TRANSLATE_NOOP("arc::ui", "groove clean")},
+    CareWord{action::clampClean, QT_TRANSLATE_NOOP("arc::ui", "clamp clean")},
+    CareWord{action::lensClean, QT_TRANSLATE_NOOP("arc::ui", "lens clean")},
+    CareWord{action::arcCalibration, QT_TRANSLATE_NOOP("arc::ui", "calibration")},
+    CareWord{action::electrodeReplace, QT_TRANSLATE_NOOP("arc::ui", "electrodes")},
+    CareWord{action::stabilise, QT_TRANSLATE_NOOP("arc::ui", "stabilised")},
+    CareWord{action::diagnostic, QT_TRANSLATE_NOOP("arc::ui", "diagnostics")},
+    CareWord{action::cleaverClean, QT_TRANSLATE_NOOP("arc::ui", "cleaver clean")},
+    CareWord{action::bladeClean, QT_TRANSLATE_NOOP("arc::ui", "blade clean")},
+    CareWord{action::bladeRotate, QT_TRANSLATE_NOOP("arc::ui", "blade turned")},
+    CareWord{action::bladeRaise, QT_TRANSLATE_NOOP("arc::ui", "blade raised")},
+    CareWord{action::stripperClean, QT_TRANSLATE_NOOP("arc::ui", "stripper clean")},
+    CareWord{action::environmentChange, QT_TRANSLATE_NOOP("arc::ui", "moved or weather")},
+    CareWord{action::note, QT_TRANSLATE_NOOP("arc::ui", "note")},
 };
 
 }  // namespace
@@ -152,7 +152,7 @@ QString careName(const ActionKey& action) {
 
 QString careTitle(const ActionKey& action, const care::Deck* deck) {
     const care::Card* card = deck ? deck->find(action) : nullptr;
-    return card ? text::words(card->title) : careName(action);
+    return card ? text::fromCard(card->title) : careName(action);
 }
 
 QString beginOf(const drift::Signal& signal) {

@@ -31,7 +31,7 @@ constexpr int detailWidth = 350;
 TimelineEntry entryOf(const kit::TimelineLine& line, Instant now) {
     TimelineEntry entry;
     entry.when = text::moment(line.at, now);
-    entry.what = text::words(line.text);
+    entry.what = text::spoken(line.text);
     entry.who = text::words(line.by);
     if (line.usesBefore)
         entry.what +=
@@ -249,7 +249,7 @@ void KitPage::showDetail() {
                                         : tr("prepares for %1").arg(partner));
     for (const auto& bar : life->bars)
         if (!bar.limit)
-            facts << QStringLiteral("%1: %2").arg(text::words(bar.title).toLower(), barWords(bar).words);
+            facts << QStringLiteral("%1: %2").arg(text::spoken(bar.title).toLower(), barWords(bar).words);
     m_facts->setText(facts.join(QLatin1Char('\n')));
     const bool splicer = asSplicer(life->tool) != nullptr;
     m_drift->setVisible(splicer);

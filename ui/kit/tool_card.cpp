@@ -50,9 +50,9 @@ ToolCard::ToolCard(const kit::ToolLife& life, const drift::SplicerReport* report
     for (const auto* one : bars) {
         const auto said = barWords(*one);
         auto* bar = new LifeBar(this);
-        bar->set(text::words(one->title), said.words, said.share, said.mark);
+        bar->set(text::spoken(one->title), said.words, said.share, said.mark);
         layout->addWidget(bar);
-        described << QStringLiteral("%1 %2").arg(text::words(one->title), said.words);
+        described << QStringLiteral("%1 %2").arg(text::spoken(one->title), said.words);
     }
     if (life.calibration) {
         const auto said = calibrationWords(*life.calibration, now);

@@ -11,7 +11,7 @@ namespace arc::ui {
 namespace {
 
 QString tr(const char* text) {
-    return QCoreApplication::translate("Kit", text);
+    return QCoreApplication::translate("arc::ui", text);
 }
 
 /// From this share of a life on it is time to think of the next one.
@@ -36,7 +36,7 @@ QString iconOf(const Tool& tool) {
 BarWords barWords(const kit::LifeBar& bar) {
     BarWords said;
     const QString used = text::number(static_cast<std::int64_t>(bar.used));
-    const QString unit = text::words(bar.unit);
+    const QString unit = text::spoken(bar.unit);
     said.words =
         bar.limit
             ? tr("%1 of about %2 %3").arg(used, text::number(static_cast<std::int64_t>(*bar.limit)), unit)
@@ -65,7 +65,7 @@ StateWords calibrationWords(const kit::CalibrationLife& life, Instant now) {
                     Mark::Watch};
         case care::CalibrationState::Owed:
             return {life.owed && !life.owed->because.empty()
-                        ? tr("owed: %1").arg(text::words(life.owed->because))
+                        ? tr("owed: %1").arg(text::spoken(life.owed->because))
                         : tr("owed"),
                     Mark::Drifting};
     }

@@ -36,7 +36,7 @@ QVariant SetAsideTable::data(const QModelIndex& index, int role) const {
         case Name:
             return text::words(row.column);
         case Reason:
-            return text::words(row.reason);
+            return text::spoken(row.reason);
         case Row:
             return text::words(row.text);
         default:

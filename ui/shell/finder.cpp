@@ -11,6 +11,7 @@
 #include <algorithm>
 
 #include "ui/shell/session.hpp"
+#include "ui/shell/typed_words.hpp"
 #include "ui/theme/icons.hpp"
 #include "ui/theme/theme.hpp"
 
@@ -59,6 +60,7 @@ Finder::Finder(Session& session, QWidget* parent) : QDialog(parent, Qt::Popup), 
     m_asked->setPlaceholderText(tr("What do you want? Type a few letters"));
     m_asked->setAccessibleName(tr("Find an action, a tool, a job"));
     m_asked->installEventFilter(this);
+    markPassing(*m_asked);
     layout->addWidget(m_asked);
     m_list = new QListWidget(this);
     m_list->setAccessibleName(tr("Found"));

@@ -63,7 +63,20 @@ FirstRun::FirstRun(Session& session, Demo demo, QWidget* parent) : QWidget(paren
     auto* layout = inside(sheet);
     layout->setContentsMargins(theme.px(36), theme.px(28), theme.px(36), theme.px(28));
     layout->setSpacing(theme.px(10));
-    layout->addWidget(words(tr("A new logbook"), TextRole::Title, sheet));
+    auto* head = new QHBoxLayout;
+    head->addWidget(words(tr("A new logbook"), TextRole::Title, sheet), 1);
+    for (const auto& row : text::languages()) {
+        auto* choice = button(QString::fromUtf8(row.name), ButtonKind::Choice, sheet);
+        choice->setAccessibleName(QString::fromUtf8(row.choice));
+        choice->setCheckable(true);
+        choice->setChecked(row.language == text::spokenLanguage());
+        connect(choice, &QPushButton::clicked, this, [this, choice, language = row.language] {
+            choice->setChecked(language == text::spokenLanguage());
+            Q_EMIT languageAsked(language);
+        });
+        head->addWidget(choice);
+    }
+    layout->addLayout(head);
     auto* said =
         words(tr("Three questions and you can splice. Arcwright then watches the losses and says when a tool "
                  "wants care, and which."),

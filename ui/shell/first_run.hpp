@@ -5,6 +5,7 @@
 #include <QWidget>
 
 #include "ui/shell/session.hpp"
+#include "ui/text/language.hpp"
 
 class QComboBox;
 class QLineEdit;
@@ -27,6 +28,7 @@ class FirstRun : public QWidget {
     /// Written, or skipped.
     void finished();
     void demoAsked();
+    void languageAsked(arc::ui::text::Language language);
 
   private:
     void write();

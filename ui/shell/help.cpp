@@ -5,19 +5,25 @@
 #include <QGridLayout>
 #include <QHBoxLayout>
 #include <QLabel>
+#include <QListWidget>
 #include <QPushButton>
 #include <QScrollArea>
-#include <QTabWidget>
+#include <QStackedWidget>
 #include <QVBoxLayout>
 
 #include <map>
 
 #include "ui/shell/actions.hpp"
+#include "ui/shell/help_pages.hpp"
+#include "ui/shell/help_picture.hpp"
+#include "ui/theme/icons.hpp"
 #include "ui/theme/state_mark.hpp"
 #include "ui/widgets/words.hpp"
 
 namespace arc::ui {
 namespace {
+
+constexpr int pictureWidth = 560;
 
 QWidget* scrolled(QWidget* content, const QString& name) {
     auto* area = new QScrollArea;
@@ -26,6 +32,21 @@ QWidget* scrolled(QWidget* content, const QString& name) {
     area->setAccessibleName(name);
     area->setWidget(content);
     return area;
+}
+
+/// The drawing over the lines.
+QVBoxLayout* begin(QWidget* page, const QString& picture) {
+    const Theme theme = currentTheme();
+    page->setProperty("ground", QStringLiteral("paper"));
+    auto* column = new QVBoxLayout(page);
+    column->setSpacing(theme.px(10));
+    const QPixmap drawn = helpPicture(picture, theme.px(pictureWidth), theme, page->devicePixelRatioF());
+    if (!drawn.isNull()) {
+        auto* label = new QLabel(page);
+        label->setPixmap(drawn);
+        column->addWidget(label);
+    }
+    return column;
 }
 
 QWidget* keysPage(const Actions& actions) {
@@ -61,9 +82,7 @@ QWidget* keysPage(const Actions& actions) {
 QWidget* statesPage() {
     const Theme theme = currentTheme();
     auto* page = new QWidget;
-    page->setProperty("ground", QStringLiteral("paper"));
-    auto* column = new QVBoxLayout(page);
-    column->setSpacing(theme.px(10));
+    auto* column = begin(page, QStringLiteral("decides"));
     const auto say = [&](const QString& text, TextRole role) {
         auto* label = words(text, role, page);
         label->setWordWrap(true);
@@ -116,23 +135,70 @@ QWidget* statesPage() {
     return scrolled(page, Help::tr("States and charts"));
 }
 
+QWidget* writtenPage(const HelpPage& written) {
+    const Theme theme = currentTheme();
+    auto* page = new QWidget;
+    auto* column = begin(page, QString::fromLatin1(written.key));
+    for (const auto& line : written.lines) {
+        auto* label = words(helpWords(line.english),
+                            line.kind == HelpKind::Heading ? TextRole::Strong : TextRole::Body, page);
+        label->setWordWrap(true);
+        if (line.kind == HelpKind::Text || line.kind == HelpKind::Heading) {
+            column->addWidget(label);
+            continue;
+        }
+        auto* row = new QHBoxLayout;
+        row->setSpacing(theme.px(Gap::Middle));
+        const bool caution = line.kind == HelpKind::Caution;
+        auto* sign = new QLabel(page);
+        sign->setPixmap(iconPixmap(caution ? QStringLiteral("warning") : QStringLiteral("forward"),
+                                   theme.px(20), theme.colour(caution ? Role::Drifting : Role::Accent),
+                                   page->devicePixelRatioF()));
+        row->addWidget(sign, 0, Qt::AlignTop);
+        row->addWidget(label, 1);
+        column->addLayout(row);
+    }
+    column->addStretch();
+    return scrolled(page, helpWords(written.title));
+}
+
 }  // namespace
 
-Help::Help(const Actions& actions, QWidget* parent) : QDialog(parent) {
+Help::Help(const Actions& actions, const QString& page, QWidget* parent) : QDialog(parent) {
     const Theme theme = currentTheme();
     setWindowTitle(tr("Help"));
     setObjectName(QStringLiteral("help"));
-    resize(theme.px(760), theme.px(560));
+    resize(theme.px(900), theme.px(620));
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(theme.px(24), theme.px(20), theme.px(24), theme.px(20));
-    auto* tabs = new QTabWidget(this);
-    tabs->setAccessibleName(tr("Help pages"));
-    tabs->addTab(keysPage(actions), tr("Keys"));
-    tabs->addTab(statesPage(), tr("States and charts"));
-    layout->addWidget(tabs);
+    auto* row = new QHBoxLayout;
+    row->setSpacing(theme.px(Gap::Large));
+    layout->addLayout(row, 1);
+    m_list = new QListWidget(this);
+    m_list->setAccessibleName(tr("Help pages"));
+    m_list->setWordWrap(true);
+    m_list->setFixedWidth(theme.px(220));
+    m_stack = new QStackedWidget(this);
+    row->addWidget(m_list);
+    row->addWidget(m_stack, 1);
+    const auto add = [&](const QString& key, const QString& title, QWidget* content) {
+        auto* item = new QListWidgetItem(title, m_list);
+        item->setData(Qt::UserRole, key);
+        item->setSizeHint({theme.px(200), theme.px(Touch::Usual)});
+        m_stack->addWidget(content);
+        if (key == page) m_list->setCurrentItem(item);
+    };
+    add(QStringLiteral("keys"), tr("Keys"), keysPage(actions));
+    for (const auto& one : helpPages())
+        add(QString::fromLatin1(one.key), helpWords(one.title), writtenPage(one));
+    add(QStringLiteral("decides"), tr("States and charts"), statesPage());
+    connect(m_list, &QListWidget::currentRowChanged, m_stack, &QStackedWidget::setCurrentIndex);
+    if (!m_list->currentItem()) m_list->setCurrentRow(0);
+    m_stack->setCurrentIndex(m_list->currentRow());
     auto* away = button(tr("Close"), ButtonKind::Usual, this);
     connect(away, &QPushButton::clicked, this, &QDialog::accept);
     layout->addWidget(away, 0, Qt::AlignRight);
+    m_list->setFocus();
 }
 
 }  // namespace arc::ui

@@ -11,6 +11,7 @@
 #include <cmath>
 
 #include "ui/shell/background.hpp"
+#include "ui/text/format.hpp"
 #include "ui/theme/theme.hpp"
 #include "ui/widgets/words.hpp"
 
@@ -56,7 +57,7 @@ void JobBar::look() {
     if (it == jobs.end()) return;
     m_job = it->id;
     QStringList parts{it->title};
-    if (!it->doing.isEmpty()) parts << it->doing;
+    if (!it->doing.isEmpty()) parts << text::spoken(it->doing);
     if (const auto left = timeLeft(*it); !left.isEmpty()) parts << left;
     m_words->setText(parts.join(QStringLiteral(" · ")));
     m_stop->setAccessibleName(tr("Stop: %1").arg(it->title));

@@ -13,10 +13,13 @@
 #include "ui/shell/finder.hpp"
 #include "ui/shell/first_run.hpp"
 #include "ui/shell/help.hpp"
+#include "ui/shell/help_pages.hpp"
 #include "ui/shell/job_bar.hpp"
 #include "ui/shell/page.hpp"
 #include "ui/shell/page_list.hpp"
 #include "ui/shell/rail.hpp"
+#include "ui/shell/typed_words.hpp"
+#include "ui/text/format.hpp"
 #include "ui/theme/icons.hpp"
 #include "ui/widgets/problem_bar.hpp"
 
@@ -83,7 +86,7 @@ void MainWindow::build() {
         m_stack->addWidget(frame);
     }
     connect(m_rail, &Rail::screenChosen, this, [this](Screen screen) { go(screen); });
-    connect(m_rail, &Rail::helpChosen, this, &MainWindow::openHelp);
+    connect(m_rail, &Rail::helpChosen, this, [this] { openHelp(); });
     connect(m_rail, &Rail::crewChosen, this, &MainWindow::askCrew);
     m_rail->setCrew(QString::fromStdString(m_session.crew()));
     showSaved();
@@ -99,6 +102,8 @@ void MainWindow::offerFirstRun() {
     m_stack->setCurrentWidget(m_firstRun);
     connect(m_firstRun, &FirstRun::finished, this, [this] { go(Screen::Today); });
     connect(m_firstRun, &FirstRun::demoAsked, this, &MainWindow::openDemo);
+    // Queued: the window is made anew, this page with it.
+    connect(m_firstRun, &FirstRun::languageAsked, this, &MainWindow::setLanguage, Qt::QueuedConnection);
     m_firstRun->begin();
 }
 
@@ -119,6 +124,13 @@ void MainWindow::addActions() {
     all.add(
         {QStringLiteral("help"), tr("Help and keys"), QKeySequence(Qt::Key_F1), QStringLiteral("help"), {}},
         this, [this] { openHelp(); });
+    for (const auto& page : helpPages())
+        all.add({QStringLiteral("help.") + QLatin1String(page.key),
+                 tr("Help: %1").arg(helpWords(page.title)),
+                 {},
+                 QStringLiteral("help"),
+                 {}},
+                this, [this, key = QString::fromLatin1(page.key)] { openHelp(key); });
     all.add({QStringLiteral("find"),
              tr("Find an action, a tool, a job"),
              QKeySequence(Qt::CTRL | Qt::Key_K),
@@ -151,6 +163,20 @@ void MainWindow::addActions() {
     all.add(
         {QStringLiteral("look.smaller"), tr("Smaller text"), QKeySequence(Qt::CTRL | Qt::Key_Minus), {}, {}},
         this, [this] { setLook(Theme(currentTheme().tone(), currentTheme().scale() - scaleStep)); });
+    all.add({QStringLiteral("language"),
+             tr("Change the language"),
+             QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_L),
+             QStringLiteral("language"),
+             {}},
+            this, [this] { setLanguage(text::nextLanguage(text::spokenLanguage())); });
+    // Each in its own language, so that whoever needs it can read it.
+    for (const auto& row : text::languages())
+        all.add({QStringLiteral("language.") + QLatin1String(row.code),
+                 QString::fromUtf8(row.choice),
+                 {},
+                 QStringLiteral("language"),
+                 {}},
+                this, [this, language = row.language] { setLanguage(language); });
     if (m_options.openDemo)
         all.add({QStringLiteral("demo"),
                  tr("Open the demo crew in a window of its own"),
@@ -163,12 +189,18 @@ void MainWindow::addActions() {
     const auto nameUndo = [this](const char* id, const QString& text) {
         if (auto* action = m_session.actions().find(QString::fromLatin1(id))) action->setText(text);
     };
-    connect(&m_session.undo(), &QUndoStack::undoTextChanged, this, [nameUndo](const QString& words) {
-        nameUndo("undo", words.isEmpty() ? tr("Undo the last entry") : tr("Undo: %1").arg(words));
-    });
-    connect(&m_session.undo(), &QUndoStack::redoTextChanged, this, [nameUndo](const QString& words) {
-        nameUndo("redo", words.isEmpty() ? tr("Redo") : tr("Redo: %1").arg(words));
-    });
+    // The stack keeps the words as they are in the journal.
+    const auto nameUndoNow = [nameUndo](const QString& words) {
+        nameUndo("undo",
+                 words.isEmpty() ? tr("Undo the last entry") : tr("Undo: %1").arg(text::spoken(words)));
+    };
+    const auto nameRedoNow = [nameUndo](const QString& words) {
+        nameUndo("redo", words.isEmpty() ? tr("Redo") : tr("Redo: %1").arg(text::spoken(words)));
+    };
+    connect(&m_session.undo(), &QUndoStack::undoTextChanged, this, nameUndoNow);
+    connect(&m_session.undo(), &QUndoStack::redoTextChanged, this, nameRedoNow);
+    nameUndoNow(m_session.undo().undoText());
+    nameRedoNow(m_session.undo().redoText());
 }
 
 void MainWindow::go(Screen screen, const Target& target) {
@@ -195,6 +227,20 @@ void MainWindow::setLook(const Theme& theme) {
     build();
 }
 
+void MainWindow::setLanguage(text::Language language) {
+    if (language == text::spokenLanguage()) return;
+    if (const QString field = unsavedWords(*this); !field.isEmpty()) {
+        m_session.tell(Problem{ProblemCode::Refused, text::utf8(tr("what is typed would be lost")),
+                               text::utf8(field),
+                               text::utf8(tr("Finish it or clear it, then change the language"))});
+        return;
+    }
+    text::speak(*qApp, language);
+    remember(m_options, QStringLiteral("language"), text::codeOf(language));
+    disconnect(&m_session.undo(), nullptr, this, nullptr);
+    build();
+}
+
 void MainWindow::showSaved() {
     const auto at = m_session.savedAt();
     if (!at) {
@@ -214,8 +260,8 @@ void MainWindow::openFinder() {
     finder->popup();
 }
 
-void MainWindow::openHelp() {
-    auto* help = new Help(m_session.actions(), this);
+void MainWindow::openHelp(const QString& page) {
+    auto* help = new Help(m_session.actions(), page, this);
     help->setAttribute(Qt::WA_DeleteOnClose);
     help->open();
 }

@@ -33,10 +33,12 @@ class MainWindow : public QMainWindow {
 
     /// Changes the look at once; the pages are made anew.
     void setLook(const Theme& theme);
+    /// Speaks it at once; the pages are made anew. Refuses while something typed would be lost, and says so.
+    void setLanguage(text::Language language);
 
   public Q_SLOTS:
     void openFinder();
-    void openHelp();
+    void openHelp(const QString& page = {});
     void askCrew();
 
   private:

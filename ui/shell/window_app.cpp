@@ -8,6 +8,7 @@
 
 #include "ui/shell/main_window.hpp"
 #include "ui/shell/screenshots.hpp"
+#include "ui/text/format.hpp"
 
 namespace arc::ui {
 namespace {
@@ -25,6 +26,13 @@ Theme startTheme(const WindowOptions& options) {
 
 }  // namespace
 
+void applyLanguage(QApplication& application, const WindowOptions& options) {
+    auto language = options.language;
+    if (!language && options.remember == Remember::Yes)
+        language = text::languageOf(QSettings().value("language").toString());
+    text::speak(application, language.value_or(text::systemLanguage()));
+}
+
 int runWindow(QApplication& application, Logbook& book, Workbench& workbench, Clock& clock, Random& random,
               const WindowOptions& options) {
     QApplication::setApplicationName(QStringLiteral("arcwright"));
@@ -38,7 +46,7 @@ int runWindow(QApplication& application, Logbook& book, Workbench& workbench, Cl
     if (options.screenshots) {
         const auto written = writeScreenshots(session, *options.screenshots, options);
         if (!written) {
-            QTextStream(stderr) << QString::fromStdString(written.error().sentence()) << '\n';
+            QTextStream(stderr) << text::spoken(written.error()) << '\n';
             return 2;
         }
         return 0;

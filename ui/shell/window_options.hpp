@@ -9,17 +9,19 @@
 #include "core/ports.hpp"
 #include "core/result.hpp"
 #include "ui/shell/screen.hpp"
+#include "ui/text/language.hpp"
 #include "ui/theme/theme.hpp"
 
 namespace arc::ui {
 
-/// Whether tone, text size and crew are remembered on this device (QSettings).
+/// Whether tone, text size, language and crew are remembered on this device (QSettings).
 enum class Remember { Yes, No };
 
 struct WindowOptions {
-    std::optional<Tone> tone;     ///< none: as remembered, else Day
-    std::optional<double> scale;  ///< 1-2; none: as remembered, else 1
-    std::string crew;             ///< none: as remembered
+    std::optional<Tone> tone;                ///< none: as remembered, else Day
+    std::optional<double> scale;             ///< 1-2; none: as remembered, else 1
+    std::optional<text::Language> language;  ///< none: as remembered, else as the desktop's
+    std::string crew;                        ///< none: as remembered
     Screen first = Screen::Today;
     Remember remember = Remember::Yes;
     std::string bookName;  ///< shown in the title bar

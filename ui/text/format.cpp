@@ -9,12 +9,15 @@
 #include <cmath>
 #include <cstdlib>
 
+#include "ui/text/phrases.hpp"
+#include "ui/text/translator.hpp"
+
 namespace arc::ui::text {
 
 namespace {
 
-QString tr(const char* source, int n = -1) {
-    return QCoreApplication::translate("Format", source, nullptr, n);
+QString tr(const char* source, const char* comment = nullptr, int n = -1) {
+    return QCoreApplication::translate("arc::ui::text", source, comment, n);
 }
 
 QDate date(Instant at) {
@@ -34,6 +37,32 @@ QString words(const std::string& utf8) {
 
 std::string utf8(const QString& words) {
     return words.toStdString();
+}
+
+QString spoken(const QString& english) {
+    const auto* translator = currentTranslator();
+    return translator ? translator->phrasebook().spoken(english) : english;
+}
+
+QString spoken(std::string_view english) {
+    return spoken(QString::fromUtf8(english.data(), static_cast<qsizetype>(english.size())));
+}
+
+QString fromCard(std::string_view english) {
+    return QCoreApplication::translate(cardContext, std::string(english).c_str());
+}
+
+QString spoken(const Problem& problem) {
+    const QString what = spoken(problem.what);
+    QString said = problem.where.empty() ? what : QStringLiteral("%1 (%2)").arg(what, spoken(problem.where));
+    if (!said.endsWith(QLatin1Char('.'))) said += QLatin1Char('.');
+    QString next = spoken(problem.next);
+    if (!next.isEmpty()) {
+        next[0] = next[0].toUpper();
+        said += QLatin1Char(' ') + next;
+        if (!said.endsWith(QLatin1Char('.'))) said += QLatin1Char('.');
+    }
+    return said;
 }
 
 QString number(std::int64_t value) {
@@ -103,11 +132,11 @@ QString ago(Instant at, Instant now) {
     const std::int64_t passed = now.ms - at.ms;
     if (passed < 0) return moment(at, now);
     if (passed < msPerMinute) return tr("just now");
-    if (passed < msPerHour) return tr("%n min ago", static_cast<int>(passed / msPerMinute));
-    if (passed < msPerDay) return tr("%n h ago", static_cast<int>(passed / msPerHour));
+    if (passed < msPerHour) return tr("%n min ago", nullptr, static_cast<int>(passed / msPerMinute));
+    if (passed < msPerDay) return tr("%n h ago", nullptr, static_cast<int>(passed / msPerHour));
     const auto days = passed / msPerDay;
     if (days == 1) return tr("1 day ago");
-    return tr("%n days ago", static_cast<int>(days));
+    return tr("%n days ago", nullptr, static_cast<int>(days));
 }
 
 QString countdown(std::int64_t seconds) {

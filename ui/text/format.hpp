@@ -6,7 +6,10 @@
 
 #include <cstdint>
 #include <optional>
+#include <string>
+#include <string_view>
 
+#include "core/result.hpp"
 #include "core/units/instant.hpp"
 #include "core/units/quantity.hpp"
 
@@ -15,6 +18,14 @@ namespace arc::ui::text {
 /// UTF-8 of core to the window and back.
 QString words(const std::string& utf8);
 std::string utf8(const QString& words);
+
+/// A sentence or a term of core in the language of the window. Never for labels, names and what a person
+/// wrote: those are words().
+QString spoken(std::string_view english);
+QString spoken(const QString& english);
+QString spoken(const Problem& problem);
+/// A text of a care card as shipped; a crew's own wording shows as it is written.
+QString fromCard(std::string_view english);
 
 /// "1,482"
 QString number(std::int64_t value);

@@ -42,7 +42,7 @@ Role roleOf(Mark mark) {
 }
 
 QString wordOf(Mark mark) {
-    const auto tr = [](const char* text) { return QCoreApplication::translate("State", text); };
+    const auto tr = [](const char* text) { return QCoreApplication::translate("arc::ui", text); };
     switch (mark) {
         case Mark::Steady:
             return tr("steady");

@@ -192,7 +192,7 @@ void ImportPanel::look() {
     if (!working) return;
     for (const auto& job : m_session.background().jobs()) {
         if (job.id != m_job) continue;
-        m_doing->setText(job.doing.isEmpty() ? tr("reading…") : job.doing);
+        m_doing->setText(job.doing.isEmpty() ? tr("reading…") : text::spoken(job.doing));
         m_bar->setRange(0, job.share < 0 ? 0 : 1000);
         if (job.share >= 0) m_bar->setValue(static_cast<int>(job.share * 1000));
     }
@@ -202,8 +202,8 @@ void ImportPanel::showDone(const Done& done, int asked) {
     m_result->show();
     if (done.problem) {
         const bool stopped = done.problem->code == ProblemCode::Cancelled;
-        QString said = stopped ? tr("Stopped; of this file nothing was taken in.")
-                               : text::words(done.problem->sentence());
+        QString said =
+            stopped ? tr("Stopped; of this file nothing was taken in.") : text::spoken(*done.problem);
         if (!said.isEmpty()) said[0] = said[0].toUpper();
         if (done.files > 0)
             said += QLatin1Char(' ') + tr("%1 of %2 files were taken in before.").arg(done.files).arg(asked);

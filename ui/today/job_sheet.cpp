@@ -98,7 +98,7 @@ JobSheet::JobSheet(Session& session, QWidget* parent) : QWidget(parent), m_sessi
     m_plan->setPlaceholderText(tr("1-144 straight, or 1-12 to 25-36; 13-24 to 1-12"));
     m_length->setPlaceholderText(tr("may be empty"));
     m_title->setPlaceholderText(tr("may be empty"));
-    for (const auto& rule : sampleRules()) m_rule->addItem(text::words(rule.name));
+    for (const auto& rule : sampleRules()) m_rule->addItem(text::spoken(rule.name));
     m_rule->addItem(tr("of the contract"));
     for (const int size : {12, 8, 4, 24}) {
         m_unit->addItem(tr("tubes of %1").arg(size), size);
@@ -224,14 +224,14 @@ void JobSheet::check() {
     if (m_plan->text().trimmed().isEmpty()) return m_said->clear();
     const auto plan = planFromText(trimmed(*m_plan));
     if (!plan) {
-        m_said->setText(text::words(plan.error().sentence()));
+        m_said->setText(text::spoken(plan.error()));
         setState(m_said, QStringLiteral("watch"));
         return;
     }
     const int count = static_cast<int>(text::typedNumber(m_fibres->text()).value_or(0));
     const auto fits = planFits(*plan, count, 0, 0);
     m_said->setText(fits ? tr("%1 splices planned: %2").arg(plan->size()).arg(text::words(planToText(*plan)))
-                         : text::words(fits.error().sentence()));
+                         : text::spoken(fits.error()));
     setState(m_said, fits ? QStringLiteral("steady") : QStringLiteral("watch"));
 }
 
@@ -324,7 +324,7 @@ Result<JobSheet::Drafted> JobSheet::read() const {
 void JobSheet::accept() {
     const auto drafted = read();
     if (!drafted) {
-        QString said = text::words(drafted.error().sentence());
+        QString said = text::spoken(drafted.error());
         if (!said.isEmpty()) said[0] = said[0].toUpper();
         m_said->setText(said);
         setState(m_said, QStringLiteral("drifting"));

@@ -267,7 +267,7 @@ void LossPad::restore(const Draft& draft) {
 }
 
 void LossPad::tell(const Problem& problem) {
-    m_problem = text::words(problem.sentence());
+    m_problem = text::spoken(problem);
     if (!m_problem.isEmpty()) m_problem[0] = m_problem[0].toUpper();
     refresh();
 }
@@ -384,7 +384,7 @@ void LossPad::askToKeep() {
     askPrompt(tr("Keep it although it is over the limit: why?"), {{tr("Note"), {}, keepReasons()}},
               tr("Keep"), [this, kept](const QStringList& answer) {
                   const auto write = kept(text::utf8(answer.first()));
-                  if (!write) return text::words(write.error().sentence());
+                  if (!write) return text::spoken(write.error());
                   Q_EMIT writeAsked(*write);
                   return QString();
               });
@@ -396,7 +396,7 @@ void LossPad::askToVoid() {
     askPrompt(tr("Void the last reading of fibre %1: why?").arg(m_pad->rows()[m_pad->current()].fibre.number),
               {{tr("Reason"), {}, voidReasons()}}, tr("Void"), [this](const QStringList& answer) {
                   const auto write = m_pad->voidReading(text::utf8(answer.first()));
-                  if (!write) return text::words(write.error().sentence());
+                  if (!write) return text::spoken(write.error());
                   Q_EMIT writeAsked(*write);
                   return QString();
               });
@@ -467,7 +467,7 @@ QString LossPad::usualHint(const pad::Preview& preview) const {
     const auto& pad = *m_pad;
     if (pad.rows().empty())
         return tr("This closure has no fibres. Give it a cable or a splice plan in the set-up, S.");
-    if (preview.typed.kind == pad::TypedKind::Impossible) return text::words(preview.typed.sentence);
+    if (preview.typed.kind == pad::TypedKind::Impossible) return text::spoken(preview.typed.sentence);
     const QString average =
         preview.average == pad::AverageNow::Over
             ? tr("Average so far %1 dB, over the %2 agreed.")

@@ -179,7 +179,7 @@ void MachineCard::setMachine(const Tool& splicer, const drift::SplicerReport* re
                 break;
             case care::CalibrationState::Owed:
                 setFact(2, tr("arc calibration"), tr("owed"), QStringLiteral("drifting"));
-                if (calibration.owed) m_values[2]->setToolTip(text::words(calibration.owed->because));
+                if (calibration.owed) m_values[2]->setToolTip(text::spoken(calibration.owed->because));
                 break;
             case care::CalibrationState::Unproved:
                 setFact(2, tr("arc calibration"), tr("done, results not written down"),

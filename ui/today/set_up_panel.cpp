@@ -267,7 +267,7 @@ void SetUpPanel::noticeJump() {
 void SetUpPanel::accept() {
     Sitting sitting = m_before;
     const auto wrong = [this](const Problem& problem, QWidget* where) {
-        m_note->setText(text::words(problem.sentence()));
+        m_note->setText(text::spoken(problem));
         setState(m_note, QStringLiteral("drifting"));
         m_note->show();
         where->setFocus();

@@ -14,6 +14,7 @@
 
 #include "ui/models/cell_delegate.hpp"
 #include "ui/models/splice_table.hpp"
+#include "ui/shell/typed_words.hpp"
 #include "ui/text/format.hpp"
 #include "ui/theme/theme.hpp"
 #include "ui/widgets/words.hpp"
@@ -36,6 +37,7 @@ SpliceSearch::SpliceSearch(Session& session, QWidget* parent)
     auto* row = new QHBoxLayout;
     row->setSpacing(theme.px(8));
     m_text = new QLineEdit(this);
+    markPassing(*m_text);
     m_text->setPlaceholderText(tr("fibre, note or person"));
     m_text->setAccessibleName(tr("Search words"));
     m_text->setClearButtonEnabled(false);
@@ -170,7 +172,7 @@ void SpliceSearch::showHistory() {
         }
         QString who = text::words(line.who.empty() ? line.source : line.who);
         if (!who.isEmpty()) who = QStringLiteral(", ") + who;
-        said << QStringLiteral("%1: %2%3").arg(text::moment(line.at, now), text::words(line.text), who);
+        said << QStringLiteral("%1: %2%3").arg(text::moment(line.at, now), text::spoken(line.text), who);
     }
     m_history->setText(said.isEmpty() ? QString() : tr("History: %1").arg(said.join(QStringLiteral(" · "))));
 }

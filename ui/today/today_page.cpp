@@ -360,9 +360,9 @@ void TodayPage::showHold() {
     std::erase_if(holds, [this](const care::DueItem& item) { return m_overridden.contains(item.key); });
     m_hold->setVisible(!holds.empty());
     if (holds.empty()) return;
-    m_holdTitle->setText(tr("Hold: %1").arg(text::words(holds.front().title)));
-    QString why = text::words(holds.front().why);
-    if (!holds.front().otherwise.empty()) why += QStringLiteral(". ") + text::words(holds.front().otherwise);
+    m_holdTitle->setText(tr("Hold: %1").arg(text::spoken(holds.front().title)));
+    QString why = text::spoken(holds.front().why);
+    if (!holds.front().otherwise.empty()) why += QStringLiteral(". ") + text::spoken(holds.front().otherwise);
     m_holdWhy->setText(why);
 }
 

@@ -7,6 +7,7 @@
 #include <QPainter>
 #include <QPushButton>
 
+#include "ui/text/format.hpp"
 #include "ui/theme/state_mark.hpp"
 #include "ui/widgets/words.hpp"
 
@@ -30,7 +31,7 @@ ProblemBar::ProblemBar(QWidget* parent) : QWidget(parent) {
 }
 
 void ProblemBar::show(const Problem& problem) {
-    QString sentence = QString::fromStdString(problem.sentence());
+    QString sentence = text::spoken(problem);
     if (!sentence.isEmpty()) sentence[0] = sentence[0].toUpper();
     m_sentence->setText(sentence);
     setAccessibleName(sentence);

@@ -1,10 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Nothing that is said is cut off: not at the smallest window, not with text at 200 %.
-#include <QAbstractButton>
-#include <QLabel>
-#include <QPushButton>
-#include <QScrollArea>
+#include <QSize>
 
+#include "tests/support/cut_off.hpp"
 #include "tests/support/window_fixture.hpp"
 #include "ui/shell/page.hpp"
 #include "ui/shell/page_list.hpp"
@@ -18,23 +16,6 @@ struct Look {
 };
 
 class FitTest : public test::WindowTest, public ::testing::WithParamInterface<Look> {};
-
-/// Words of a label or button that do not fit into it, or nothing.
-QString cutOff(const QWidget* widget) {
-    if (const auto* label = qobject_cast<const QLabel*>(widget)) {
-        if (label->text().isEmpty()) return {};
-        const int needed =
-            label->wordWrap() ? label->heightForWidth(label->width()) : label->sizeHint().height();
-        const bool wide =
-            !label->wordWrap() && label->fontMetrics().horizontalAdvance(label->text()) > label->width() + 1;
-        if (wide || needed > label->height() + 2) return label->text();
-    } else if (const auto* button = qobject_cast<const QPushButton*>(widget)) {
-        if (button->property("kind") != QLatin1String("rail") &&
-            button->fontMetrics().horizontalAdvance(button->text()) > button->width())
-            return button->text();
-    }
-    return {};
-}
 
 TEST_P(FitTest, noWordIsCutOff) {
     applyTheme(*qApp, Theme(Tone::Day, GetParam().scale));
@@ -51,7 +32,7 @@ TEST_P(FitTest, noWordIsCutOff) {
         EXPECT_LE(window->height(), GetParam().size.height()) << keyOf(screen).toStdString();
         for (const auto* widget : window->page(screen).findChildren<QWidget*>()) {
             if (!widget->isVisible()) continue;
-            EXPECT_EQ(cutOff(widget).toStdString(), "") << keyOf(screen).toStdString();
+            EXPECT_EQ(test::cutOff(widget).toStdString(), "") << keyOf(screen).toStdString();
         }
     }
 }

@@ -1,0 +1,27 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Words on the screen that do not fit where they stand.
+#pragma once
+#include <QLabel>
+#include <QPushButton>
+#include <QString>
+
+namespace arc::test {
+
+/// Words of a label or button that do not fit into it, or nothing.
+inline QString cutOff(const QWidget* widget) {
+    if (const auto* label = qobject_cast<const QLabel*>(widget)) {
+        if (label->text().isEmpty()) return {};
+        const int needed =
+            label->wordWrap() ? label->heightForWidth(label->width()) : label->sizeHint().height();
+        const bool wide =
+            !label->wordWrap() && label->fontMetrics().horizontalAdvance(label->text()) > label->width() + 1;
+        if (wide || needed > label->height() + 2) return label->text();
+    } else if (const auto* button = qobject_cast<const QPushButton*>(widget)) {
+        if (button->property("kind") != QLatin1String("rail") &&
+            button->fontMetrics().horizontalAdvance(button->text()) > button->width())
+            return button->text();
+    }
+    return {};
+}
+
+}  // namespace arc::test
