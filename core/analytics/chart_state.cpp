@@ -5,6 +5,7 @@
 #include <array>
 #include <cmath>
 
+#include "core/analytics/discrete_cusum.hpp"
 #include "core/analytics/limits.hpp"
 
 namespace arc::drift {
@@ -27,6 +28,10 @@ constexpr double together = 0.72;
 constexpr double longRunWander = 20;
 constexpr double setUpArcs = 24;
 constexpr double spreadTail = 1.5;  ///< the log variance is a little skewed, more so with outliers
+
+constexpr double chainStep = 1.0 / 12;  ///< standard deviations
+constexpr double furthestJump = 1.6;
+constexpr double unseenAbove = 0.1;  ///< share of the readings among which unseen ones are counted on
 
 constexpr std::array plans{
     Plan{Statistic::Common, 0, 0.25, 0.23}, Plan{Statistic::Shift, 0, 0.0, 0.29},
@@ -60,56 +65,96 @@ double ownDrift(const Learned& sum) {
     return std::clamp(-sum.mean / sum.sd, 0.2, 2.5);
 }
 
-ScoreLaw lawOf(Statistic statistic, int index, double k, const Model& model) {
+/// What so many readings have not shown may still come: one reading's worth of it among the highest cells.
+std::vector<double> withUnseen(std::span<const double> p, double readings) {
+    std::vector<double> with(p.begin(), p.end());
+    double above = 1, cells = 0;
+    std::size_t first = 0;
+    for (; first + 1 < p.size() && above > unseenAbove; ++first) above -= p[first];
+    cells = static_cast<double>(p.size() - first);
+    for (std::size_t q = 0; q < with.size(); ++q)
+        with[q] = (readings * with[q] + (q >= first ? 1 / cells : 0)) / (readings + 1);
+    return with;
+}
+
+/// A score by its values, `count` of which are averaged.
+struct Counted {
+    std::vector<double> p;
+    ScoreTable score;
+    int count = 1;
+};
+
+struct ChartLaw {
+    ScoreLaw law;
+    Counted counted;  ///< empty for a score that takes any value
+};
+
+ChartLaw lawOf(Statistic statistic, int index, double k, const Model& model) {
     const auto s = static_cast<std::size_t>(index);
     const auto& tables = model.tables;
-    const auto tail = [k](std::span<const double> p, const ScoreTable& score, int count) {
-        const auto moments = momentsUnder(p, score);
-        return tailFactor(p, score, moments.mean, moments.sd, count, k);
-    };
+    Counted counted;
     ScoreLaw law;
     double perMdb = 0, ownShare = 1;
     switch (statistic) {
         case Statistic::Common:
             law.wander = model.common.wander;
-            law.tail = tail(tables.lossP, tables.pooledRank, model.grooves);
+            counted = {tables.lossP, tables.pooledRank, model.grooves};
             perMdb = model.common.perMdb;
             break;
         case Statistic::Shift:
             law.wander = model.shift[s].wander;
-            law.tail = tail(tables.lossP, tables.pooledShift[s], model.grooves);
+            counted = {tables.lossP, tables.pooledShift[s], model.grooves};
             perMdb = model.shift[s].perMdb;
             break;
         case Statistic::Angle:
-            law.tail = tail(tables.angleP, tables.angle, 2 * model.grooves);
+            counted = {tables.angleP, tables.angle, 2 * model.grooves};
             break;
         case Statistic::Apart:
         case Statistic::Pair:
-            law.tail = tail(tables.lossP, tables.pooledRank, statistic == Statistic::Pair ? 2 : 1);
+            counted = {tables.lossP, tables.pooledRank, statistic == Statistic::Pair ? 2 : 1};
             ownShare = std::max(0.1, model.ownWeight);
             break;
         case Statistic::Spread:
             law.wander = model.spread.wander;
-            law.tail = spreadTail;
+            law.tail.fill(spreadTail);
             break;
-        case Statistic::Respliced: {
-            const std::array p{1 - model.redone.mean, model.redone.mean};
-            law.tail = tail(p, ScoreTable{0.0, 1.0}, 1);
+        case Statistic::Respliced:
+            counted = {{1 - model.redone.mean, model.redone.mean}, {0.0, 1.0}, 1};
             break;
-        }
     }
     const double arcs = std::max(20.0, static_cast<double>(model.arcs));
     // The wandering itself is known from few set-ups only: count on one standard error more.
     law.wander *= 1 + std::sqrt(2 / (arcs / setUpArcs + 4));
     law.meanError =
         std::hypot(std::sqrt(ownShare * (1 + longRunWander * law.wander) / arcs), perMdb * lotsMdb);
-    return law;
+    if (!counted.p.empty()) {
+        const auto moments = momentsUnder(counted.p, counted.score);
+        const auto p = withUnseen(counted.p, counted.count * arcs);
+        law.tail = tailsOf({p, counted.score, moments.mean, moments.sd, counted.count}, k, law.meanError);
+    }
+    return {law, std::move(counted)};
+}
+
+/// A lone reading shown in coarse steps has so few scores that a sum jumps over its limit: by how much
+/// further off the limit of the exact chain lies than the formula's, nothing else being uncertain.
+double jumps(const Counted& counted, double k, double arl) {
+    const auto moments = momentsUnder(counted.p, counted.score);
+    auto z = counted.score;
+    for (double& score : z) score = (score - moments.mean) / moments.sd;
+    const auto exact = discreteCusumLimit(z, counted.p, k, arl, {chainStep});
+    if (!exact) return 1;
+    ScoreLaw law;
+    law.tail = tailsOf({counted.p, z, 0, 1, 1}, k, 0);
+    return std::clamp(*exact / cusumLimit(arl, k, law), 1.0, furthestJump);
 }
 
 }  // namespace
 
 double chartLimit(Statistic statistic, int index, double k, double arl, const Model& model) {
-    return cusumLimit(arl, k, lawOf(statistic, index, k, model));
+    const auto [law, counted] = lawOf(statistic, index, k, model);
+    const double limit = cusumLimit(arl, k, law);
+    const bool fewScores = statistic == Statistic::Shift && counted.count == 1;
+    return fewScores ? limit * jumps(counted, k, arl) : limit;
 }
 
 ChartKind kindOf(const Chart& chart) {

@@ -21,11 +21,11 @@ constexpr std::size_t leastWear = 150;  ///< arcs over which electrode wear show
 constexpr double standsOut = 3.5;       ///< standard errors for a groove to be named
 constexpr double setUpVariance = 10;  ///< what a stretch of some tens of arcs collects of the set-ups' share
 
-using Scores1 = std::vector<double>;
+using Column = std::vector<double>;  ///< one score by row
 
 template <class Pick>
-Scores1 column(std::span<const Row> window, Pick pick) {
-    Scores1 values;
+Column column(std::span<const Row> window, Pick pick) {
+    Column values;
     values.reserve(window.size());
     for (const auto& row : window) values.push_back(static_cast<double>(pick(row)));
     return values;
@@ -96,7 +96,7 @@ std::size_t rowOf(std::span<const Row> window, std::uint64_t number) {
 
 /// The level statistics: rank scores and shift scores.
 struct LevelColumn {
-    Scores1 scores;
+    Column scores;
     Noise noise;
 };
 
@@ -166,7 +166,7 @@ double wideningOf(std::span<const Row> after, const Model& model) {
     return alongBest(model.shapes.larger, mean, n, model) - alongBest(model.shapes.up, mean, n, model);
 }
 
-Scores1 apartColumn(std::span<const Row> window, int first, int count) {
+Column apartColumn(std::span<const Row> window, int first, int count) {
     return column(window, [&](const Row& r) {
         double sum = 0;
         for (int c = first; c < first + count; ++c) sum += r.score.apart[static_cast<std::size_t>(c)];

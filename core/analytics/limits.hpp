@@ -1,15 +1,19 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // From the false-alarm budget to the limit of a chart.
 #pragma once
+#include <array>
 #include <span>
 
 namespace arc::drift {
 
-/// What is known of the scores that a chart adds up, in their own standard deviations.
+/// What is known of the scores that a chart adds up, in their own standard deviations. The mean is known with
+/// an error only: the law is described at `errors` places of it.
 struct ScoreLaw {
+    static constexpr std::size_t errors = 7;
     double meanError = 0;  ///< standard error of the learned mean
-    double tail = 1;       ///< variance of the normal law whose large sums are as rare; 1 = normal scores
-    double wander = 0;     ///< share of the variance that the arcs of one set-up have in common, 0-0.9
+    /// Variance of the normal law whose large sums are as rare, by place of the mean; 1 = normal scores.
+    std::array<double, errors> tail{1, 1, 1, 1, 1, 1, 1};
+    double wander = 0;  ///< share of the variance that the arcs of one set-up have in common, 0-0.9
 };
 
 /// Limit h of a one-sided CUSUM with reference value k whose in-control average run length is `arl`, the
@@ -18,10 +22,17 @@ struct ScoreLaw {
 /// variance by as much as an excursion of the sum can collect of it (checked by simulation, set-ups of 24).
 double cusumLimit(double arl, double k, const ScoreLaw& law);
 
-/// The `tail` of scores with these values and probabilities when `count` independent ones are averaged and
-/// `k` (in standard deviations of that average) is taken off: from Lundberg's exponent r, E exp(r (x - k)) =
-/// 1, as 2 k / r. `mean` and `sd` are of one score.
-double tailFactor(std::span<const double> probabilities, std::span<const double> scores, double mean,
-                  double sd, int count, double k);
+/// One score by its values and their probabilities; `count` independent ones are averaged.
+struct ScoreCells {
+    std::span<const double> probabilities, scores;
+    double mean = 0, sd = 1;  ///< that the chart takes off and divides by, of one score
+    int count = 1;
+};
+
+/// The tails of an average of scores when the true mean lies off by each of the places of `meanError` (in
+/// standard deviations of that average): the law is tilted there (exponential family: rarer high scores
+/// become more frequent, so that the spread grows with the mean), and Lundberg's exponent r of it, E exp(r (x
+/// - k)) = 1, gives 2 (k - shift) / r.
+std::array<double, ScoreLaw::errors> tailsOf(const ScoreCells& cells, double k, double meanError);
 
 }  // namespace arc::drift

@@ -43,7 +43,7 @@ TEST(LimitsCrossCheck, RoundedSkewedScores) {
         for (double& x : scores) x = (x - m) / std::sqrt(s);
         for (const double k : {0.25, 0.5}) {
             ScoreLaw law;
-            law.tail = tailFactor(chances, scores, 0, 1, 1, k);
+            law.tail = tailsOf({chances, scores, 0, 1, 1}, k, 0);
             const double exact = *discreteCusumLimit(scores, chances, k, 2000);
             EXPECT_NEAR(cusumLimit(2000, k, law) / exact, 1, 0.01) << shape << ' ' << k;
         }
