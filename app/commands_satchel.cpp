@@ -8,6 +8,7 @@
 #include "storage/csv_values.hpp"
 #include "storage/device_key.hpp"
 #include "storage/satchel.hpp"
+#include "storage/waiting_satchels.hpp"
 
 namespace arc::app {
 namespace {
@@ -27,8 +28,7 @@ Result<std::optional<std::string>> passphraseFrom(const Arguments& arguments) {
 }
 
 Exit pack(const Arguments& arguments, Environment& environment) {
-    storage::PackRequest request;
-    request.book = arguments.one("BOOK");
+    PackOrder request;
     request.satchel = arguments.one("OUT");
     if (const auto since = arguments.maybe("--since")) {
         const auto at = parseInstant(*since);
@@ -41,33 +41,35 @@ Exit pack(const Arguments& arguments, Environment& environment) {
     const auto key = storage::configFolder().and_then(storage::deviceKey);
     if (!key) return refuse(key.error(), environment);
     NoProgress unwatched;
-    const auto packed = storage::packSatchel(request, *key, environment.clock, environment.random, unwatched);
+    const auto packed = storage::packSatchel(arguments.one("BOOK"), request, *key, environment.clock,
+                                             environment.random, unwatched);
     if (!packed) return refuse(packed.error(), environment);
     if (arguments.format == Format::Json) {
         environment.out << Json{{"satchel", request.satchel.string()},
-                                {"journal_rows", packed->journalRows},
+                                {"journal_rows", packed->entries},
                                 {"devices", packed->devices},
                                 {"key", storage::fingerprint(key->publicKey)}}
                                .dump()
                         << '\n';
     } else {
-        environment.out << "Packed " << packed->journalRows << " journal rows of " << packed->devices
+        environment.out << "Packed " << packed->entries << " journal rows of " << packed->devices
                         << " devices into " << request.satchel.string() << ", signed with key "
                         << storage::fingerprint(key->publicKey) << ".\n";
     }
     return Exit::Done;
 }
 
-/// This machine's own key, and the devices somebody accepted.
-Result<std::vector<storage::PublicKey>> acceptedKeys(const std::filesystem::path& config) {
-    std::vector<storage::PublicKey> accepted;
-    const auto own = storage::deviceKey(config);
-    if (!own) return tl::unexpected(own.error());
-    accepted.push_back(own->publicKey);
-    const auto known = storage::knownDevices(config);
-    if (!known) return tl::unexpected(known.error());
-    for (const auto& device : *known) accepted.push_back(device.key);
-    return accepted;
+std::vector<std::string> sentencesOf(const std::vector<ConcurrentEdits>& list) {
+    std::vector<std::string> sentences;
+    for (const ConcurrentEdits& edits : list) {
+        std::string sentence = "\"" + edits.showing().words + "\" (" + edits.showing().device + ") shows";
+        for (const Edit& edit : edits.edits)
+            if (edit.versionKey != edits.showing().versionKey)
+                sentence +=
+                    "; \"" + edit.words + "\" (" + edit.device + ") was written without knowing of it";
+        sentences.push_back(std::move(sentence));
+    }
+    return sentences;
 }
 
 Exit unpack(const Arguments& arguments, Environment& environment) {
@@ -85,7 +87,7 @@ Exit unpack(const Arguments& arguments, Environment& environment) {
         const auto accepted = storage::acceptDevice(*config, label->signer, *name);
         if (!accepted) return refuse(accepted.error(), environment);
     }
-    auto keys = acceptedKeys(*config);
+    auto keys = storage::acceptedKeys(*config);
     if (!keys) return refuse(keys.error(), environment);
     request.accepted = std::move(*keys);
     NoProgress unwatched;
@@ -96,13 +98,13 @@ Exit unpack(const Arguments& arguments, Environment& environment) {
                                 {"from", taken->from},
                                 {"new", taken->newRows},
                                 {"known", taken->knownRows},
-                                {"edited_here_and_there", taken->concurrent}}
+                                {"edited_here_and_there", sentencesOf(taken->concurrent)}}
                                .dump(-1, ' ', false, Json::error_handler_t::replace)
                         << '\n';
     } else {
         environment.out << "Took in " << taken->newRows << " journal rows from "
                         << storage::showable(taken->from, 80) << "; " << taken->knownRows << " were known.\n";
-        for (const auto& sentence : taken->concurrent)
+        for (const auto& sentence : sentencesOf(taken->concurrent))
             environment.out << "  edited here and there: " << storage::showable(sentence, 500) << '\n';
     }
     return taken->concurrent.empty() ? Exit::Done : Exit::SomethingToReport;

@@ -7,8 +7,14 @@
 #include "app/verify_path.hpp"
 #include "storage/backup.hpp"
 #include "storage/care_cards.hpp"
+#include "storage/conflicts.hpp"
+#include "storage/damage.hpp"
 #include "storage/intake.hpp"
+#include "storage/rescue.hpp"
+#include "storage/rolling_backup.hpp"
+#include "storage/satchel.hpp"
 #include "storage/sqlite_logbook.hpp"
+#include "storage/waiting_satchels.hpp"
 #include "storage/writer_lock.hpp"
 
 namespace arc::app {
@@ -51,9 +57,7 @@ class BookWorkbench final : public Workbench {
 
     Result<ImportCount> import(const std::filesystem::path& file, FileKind kind,
                                Progress& progress) override {
-        if (!storage::WriterLock::heldByThisProcess(book_))
-            return fail(ProblemCode::Refused, "the logbook is open for reading only", book_.string(),
-                        "Close it where it is being written to, then open it again");
+        if (auto may = mayWrite(); !may) return tl::unexpected(may.error());
         storage::IntakeRequest request;
         request.book = book_;
         request.files = {{file, kind}};
@@ -75,9 +79,7 @@ class BookWorkbench final : public Workbench {
 
     Result<std::filesystem::path> issueCloseout(JobId job, const std::filesystem::path& folder,
                                                 const std::string& by, Progress& progress) override {
-        if (!storage::WriterLock::heldByThisProcess(book_))
-            return fail(ProblemCode::Refused, "the logbook is open for reading only", book_.string(),
-                        "Close it where it is being written to, then open it again");
+        if (auto may = mayWrite(); !may) return tl::unexpected(may.error());
         auto book = storage::openLogbook(book_, storage::OpenMode::Companion, clock_, random_);
         if (!book) return tl::unexpected(book.error());
         CloseoutRequest request;
@@ -96,7 +98,96 @@ class BookWorkbench final : public Workbench {
         return verifyPath(path, progress);
     }
 
+    Result<PackCount> packSatchel(const PackOrder& order, Progress& progress) override {
+        const auto key = storage::configFolder().and_then(storage::deviceKey);
+        if (!key) return tl::unexpected(key.error());
+        return storage::packSatchel(book_, order, *key, clock_, random_, progress);
+    }
+
+    Result<SatchelAnswer> takeSatchel(const std::filesystem::path& satchel,
+                                      const std::optional<std::string>& passphrase,
+                                      Progress& progress) override {
+        if (auto may = mayWrite(); !may) return tl::unexpected(may.error());
+        const auto config = storage::configFolder();
+        if (!config) return tl::unexpected(config.error());
+        storage::UnpackRequest request;
+        request.book = book_;
+        request.satchel = satchel;
+        request.passphrase = passphrase;
+        request.mode = storage::OpenMode::Companion;
+        return storage::takeOrKeep(std::move(request), *config, clock_, random_, progress);
+    }
+
+    Result<std::vector<WaitingSatchel>> waitingSatchels() override { return storage::waitingSatchels(book_); }
+
+    Result<void> discardSatchel(const WaitingSatchel& satchel) override {
+        return storage::discardSatchel(book_, satchel.file);
+    }
+
+    Result<std::vector<Device>> devices() override {
+        return storage::configFolder().and_then(
+            [this](const std::filesystem::path& config) { return storage::devicesAround(config, book_); });
+    }
+
+    Result<void> acceptDevice(const std::string& key, const std::string& name) override {
+        const auto config = storage::configFolder();
+        if (!config) return tl::unexpected(config.error());
+        const auto parsed = storage::fromDerBase64(key);
+        if (!parsed) return fail(ProblemCode::BadInput, "this is not the key of a device", key);
+        return storage::acceptDevice(*config, *parsed, name);
+    }
+
+    Result<std::vector<ConcurrentEdits>> concurrentEdits() override {
+        return storage::concurrentEditsOf(book_);
+    }
+
+    Result<Receipt> settle(const ConcurrentEdits& edits, std::size_t keep, const Context& context) override {
+        if (auto may = mayWrite(); !may) return tl::unexpected(may.error());
+        return storage::settleEdits({book_, storage::OpenMode::Companion}, edits, keep, context, clock_,
+                                    random_);
+    }
+
+    Result<std::vector<NumberClash>> numberClashes() override { return storage::numberClashesOf(book_); }
+
+    Result<std::vector<BackupCopy>> backups() override {
+        return storage::backupPlan(book_).map(
+            [this](const storage::BackupPlan& plan) { return storage::backupsOf(book_, plan); });
+    }
+
+    Result<BackupCopy> makeBackup(Progress& progress) override {
+        return storage::backupPlan(book_).and_then([&](const storage::BackupPlan& plan) {
+            return storage::addBackup(book_, plan, clock_, progress);
+        });
+    }
+
+    Result<std::optional<BackupCopy>> makeBackupIfDue(Progress& progress) override {
+        return storage::addBackupIfDue(book_, clock_, progress);
+    }
+
+    Result<void> restoreBackup(const std::filesystem::path& copy, const std::filesystem::path& newBook,
+                               Progress& progress) override {
+        return storage::restoreBackup(copy, newBook, progress);
+    }
+
+    Result<BookState> bookState() override { return storage::bookState(book_); }
+
+    Result<BookState> checkBook(Progress& progress) override {
+        const auto sound = storage::checkPages(book_, progress);
+        if (!sound && sound.error().code != ProblemCode::Damaged) return tl::unexpected(sound.error());
+        return bookState();
+    }
+
+    Result<RescueCount> rescueInto(const std::filesystem::path& newBook, Progress& progress) override {
+        return storage::rescueBook(book_, newBook, clock_, random_, progress);
+    }
+
   private:
+    [[nodiscard]] Result<void> mayWrite() const {
+        if (storage::WriterLock::heldByThisProcess(book_)) return {};
+        return fail(ProblemCode::Refused, "the logbook is open for reading only", book_.string(),
+                    "Close it where it is being written to, then open it again");
+    }
+
     Result<std::filesystem::path> written(Logbook& book, const CloseoutRequest& request, Progress& progress) {
         return writeCloseoutFolder(book, request, clock_, random_, progress)
             .map([](const CloseoutWritten& answer) { return answer.folder; });

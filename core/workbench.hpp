@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The port for everything the windows ask of the outside beyond the logbook: files in, files out, a second
-// reader. Implemented in app/ over storage/ and ui/print. Each function may be called from a worker thread;
-// none may be called twice at the same time.
+// reader; handing over and keeping safe are in core/handover.hpp. Implemented in app/ over storage/ and
+// ui/print. Each function may be called from a worker thread; none may be called twice at the same time.
 #pragma once
 #include <cstdint>
 #include <filesystem>
@@ -11,6 +11,7 @@
 #include <vector>
 
 #include "core/care/card.hpp"
+#include "core/handover.hpp"
 #include "core/logbook.hpp"
 #include "core/ports.hpp"
 #include "core/result.hpp"
@@ -37,10 +38,8 @@ struct ImportCount {
 
 enum class FileKind { SpliceLog, Events, MeasuredLosses };
 
-class Workbench {
+class Workbench : public Handover {
   public:
-    virtual ~Workbench() = default;
-
     /// A read-only view of the same logbook for another thread.
     virtual Result<std::unique_ptr<Logbook>> reader() = 0;
     /// The care cards in force: the shipped ones and the crew's own editions in this logbook.

@@ -144,6 +144,14 @@ void WriteTransaction::commit() {
     open_ = false;
 }
 
+namespace {
+constexpr const char* pageDamage = "a part of the logbook file is damaged";
+}
+
+bool isPageDamage(const Problem& problem) {
+    return problem.code == ProblemCode::Damaged && problem.what == pageDamage;
+}
+
 Problem problemOf(const SQLite::Exception& error, const std::filesystem::path& file) {
     const std::string where = file.string();
     switch (error.getErrorCode() & 0xff) {
@@ -159,7 +167,7 @@ Problem problemOf(const SQLite::Exception& error, const std::filesystem::path& f
             return {ProblemCode::Refused, "the logbook or its folder cannot be written to", where,
                     "Copy the logbook to a folder you may write to, or open it for reading only"};
         case SQLITE_CORRUPT:
-            return {ProblemCode::Damaged, "a part of the logbook file is damaged", where,
+            return {ProblemCode::Damaged, pageDamage, where,
                     "Stop writing into it; \"arcw verify\" tells what is readable and a backup or a rescue "
                     "gives a sound logbook"};
         case SQLITE_NOTADB:

@@ -88,6 +88,8 @@ class WriteTransaction {
 /// One sentence for a person out of what SQLite said.
 Problem problemOf(const SQLite::Exception& error, const std::filesystem::path& file);
 Problem problemOf(const std::exception& error, const std::filesystem::path& file);
+/// Whether SQLite met a damaged page.
+bool isPageDamage(const Problem& problem);
 
 /// Runs work that may throw; the edge of this module.
 template <class Work>

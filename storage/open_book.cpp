@@ -5,6 +5,7 @@
 #include <unistd.h>
 
 #include "storage/backup.hpp"
+#include "storage/damage.hpp"
 #include "storage/ledger.hpp"
 #include "storage/migrations.hpp"
 
@@ -76,6 +77,11 @@ Result<OpenBook> openForWriting(const fs::path& book, OpenMode mode) {
         Connection look(book, Access::ReadOnly);
         if (auto checked = checkSchema(look); !checked) return tl::unexpected(checked.error());
     }
+    if (mode == OpenMode::ReadWrite && knownDamage(book)) {
+        // Perhaps a sound file was put in its place.
+        NoProgress unwatched;
+        if (auto sound = checkPages(book, unwatched); !sound) return tl::unexpected(sound.error());
+    }
     open.connection = std::make_unique<Connection>(book, Access::ReadWrite);
     if (schemaState(*open.connection) == SchemaState::Older) {
         const auto number = open.connection->number("PRAGMA user_version");
@@ -86,6 +92,10 @@ Result<OpenBook> openForWriting(const fs::path& book, OpenMode mode) {
             if (!kept) return tl::unexpected(kept.error());
         }
         migrate(*open.connection, embedded_migrations());
+    }
+    if (auto sound = quickLook(*open.connection); !sound) {
+        markDamaged(book, sound.error().what);
+        return tl::unexpected(sound.error());
     }
     open.connection->rememberFiles();
     return open;

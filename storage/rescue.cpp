@@ -53,7 +53,7 @@ class Rescuer {
     Rescuer(Connection& from, Connection& into, Clock& clock, Random& random)
         : from_(from), ledger_(into, clock, random), reader_(from, BatchReader::Splices::Given) {}
 
-    Rescued run(Progress& progress) {
+    RescueCount run(Progress& progress) {
         ledger_.begin();
         for (const auto& [journal, key] : splicesByJournal(from_)) reader_.giveSplice(journal, key);
         try {
@@ -145,23 +145,23 @@ class Rescuer {
     std::map<Uuid, std::string> names_;
     std::map<Uuid, Chain> chains_;
     bool gap_ = false;
-    Rescued result_;
+    RescueCount result_;
 };
 
 }  // namespace
 
-Result<Rescued> rescueBook(const std::filesystem::path& damaged, const std::filesystem::path& rescued,
-                           Clock& clock, Random& random, Progress& progress) {
+Result<RescueCount> rescueBook(const std::filesystem::path& damaged, const std::filesystem::path& rescued,
+                               Clock& clock, Random& random, Progress& progress) {
     auto from = openBook(damaged, OpenMode::ReadOnly);
     if (!from) return tl::unexpected(from.error());
     auto into = makeEmptyBook(rescued);
     if (!into) return tl::unexpected(into.error());
-    auto done = guarded(rescued, [&]() -> Result<Rescued> {
+    auto done = guarded(rescued, [&]() -> Result<RescueCount> {
         try {
-            // No transaction on the damaged book: after the first damaged page SQLite would let nothing more be
-            // written in it, not even our temporary table.
+            // No transaction on the damaged book: after the first damaged page SQLite would let nothing more
+            // be written in it, not even our temporary table.
             WriteTransaction transaction(*into->connection);
-            Rescued result = Rescuer(*from->connection, *into->connection, clock, random).run(progress);
+            RescueCount result = Rescuer(*from->connection, *into->connection, clock, random).run(progress);
             transaction.commit();
             return result;
         } catch (const IntakeStop& stop) {

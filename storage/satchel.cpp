@@ -44,15 +44,15 @@ void copyContents(Connection& from, Ledger& into, const Batch& batch) {
     }
 }
 
-Packed fill(Connection& book, Connection& inner, const std::optional<Instant>& since, Clock& clock,
-            Random& random, Progress& progress) {
+PackCount fill(Connection& book, Connection& inner, const std::optional<Instant>& since, Clock& clock,
+               Random& random, Progress& progress) {
     migrate(inner, embedded_migrations());
     WriteTransaction transaction(inner);
     Ledger ledger(inner, clock, random);
     const auto first = firstRows(book, since);
     const auto names = deviceNames(book);
     BatchReader reader(book, 1);
-    Packed packed;
+    PackCount packed;
     packed.devices = first.size();
     while (reader.next()) {
         const JournalRow& row = reader.journal();
@@ -60,9 +60,9 @@ Packed fill(Connection& book, Connection& inner, const std::optional<Instant>& s
         if (from == first.end() || row.seq < from->second) continue;
         copyContents(book, ledger, reader.batch());
         ledger.take(row, reader.batch(), names.at(row.device));
-        ++packed.journalRows;
-        if (packed.journalRows % 256 == 1) {
-            progress.report(packed.journalRows, 0, "Packing");
+        ++packed.entries;
+        if (packed.entries % 256 == 1) {
+            progress.report(packed.entries, 0, "Packing");
             if (progress.stopRequested())
                 throw IntakeStop{
                     {ProblemCode::Cancelled, "packing was stopped; nothing was left behind", "", ""}};
@@ -183,18 +183,19 @@ Unpacked mergeIn(Connection& book, Connection& inner, Clock& clock, Random& rand
 
 }  // namespace
 
-Result<Packed> packSatchel(const PackRequest& request, const DeviceKey& key, Clock& clock, Random& random,
-                           Progress& progress) {
-    auto open = openBook(request.book, OpenMode::ReadOnly);
+Result<PackCount> packSatchel(const fs::path& book, const PackOrder& order, const DeviceKey& key,
+                              Clock& clock, Random& random, Progress& progress) {
+    if (order.job) return fail(ProblemCode::Unavailable, "a satchel of one job cannot be packed yet");
+    auto open = openBook(book, OpenMode::ReadOnly);
     if (!open) return tl::unexpected(open.error());
     auto payload = PrivateFile::make();
     if (!payload) return tl::unexpected(payload.error());
-    return guarded(request.satchel, [&]() -> Result<Packed> {
-        Packed packed;
+    return guarded(order.satchel, [&]() -> Result<PackCount> {
+        PackCount packed;
         try {
             open->connection->execute("BEGIN");
             Connection inner(payload->path(), Access::Create);
-            packed = fill(*open->connection, inner, request.since, clock, random, progress);
+            packed = fill(*open->connection, inner, order.since, clock, random, progress);
             inner.execute("PRAGMA journal_mode = DELETE");
         } catch (const IntakeStop& stop) {
             return tl::unexpected(stop.problem);
@@ -203,8 +204,7 @@ Result<Packed> packSatchel(const PackRequest& request, const DeviceKey& key, Clo
         label.madeBy = machineName();
         label.madeAt = clock.now();
         label.schema = newestSchema();
-        auto written =
-            writeSatchelFile(request.satchel, label, payload->path(), request.passphrase, key, random);
+        auto written = writeSatchelFile(order.satchel, label, payload->path(), order.passphrase, key, random);
         if (!written) return tl::unexpected(written.error());
         return packed;
     });

@@ -13,6 +13,7 @@
 #include <string>
 #include <vector>
 
+#include "core/handover.hpp"
 #include "core/ports.hpp"
 #include "core/result.hpp"
 #include "storage/device_key.hpp"
@@ -31,17 +32,8 @@ struct SatchelLabel {
     std::string salt, nonce;  ///< hex; empty: no passphrase
 };
 
-struct PackRequest {
-    std::filesystem::path book;
-    std::filesystem::path satchel;  ///< must not exist
-    std::optional<Instant> since;   ///< of each device, from its first row at or after this
-    std::optional<std::string> passphrase;
-};
-struct Packed {
-    std::uint64_t journalRows = 0, devices = 0;
-};
-Result<Packed> packSatchel(const PackRequest& request, const DeviceKey& key, Clock& clock, Random& random,
-                           Progress& progress);
+Result<PackCount> packSatchel(const std::filesystem::path& book, const PackOrder& order, const DeviceKey& key,
+                              Clock& clock, Random& random, Progress& progress);
 
 /// Reads the label and checks the signature; the payload's hash too.
 Result<SatchelLabel> readSatchelLabel(const std::filesystem::path& satchel);
@@ -56,8 +48,8 @@ struct UnpackRequest {
 struct Unpacked {
     std::uint64_t newRows = 0, knownRows = 0;
     std::string from;
-    std::vector<std::string>
-        concurrent;  ///< records that were edited here and there, for a person to look at
+    /// Of what is in the satchel: records that were edited here and there, for a person to look at.
+    std::vector<ConcurrentEdits> concurrent;
 };
 Result<Unpacked> unpackSatchel(const UnpackRequest& request, Clock& clock, Random& random,
                                Progress& progress);

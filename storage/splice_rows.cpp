@@ -20,22 +20,22 @@ const std::string& arcJoins() {
     return sql;
 }
 
-SpliceArc arcFrom(const Query& q) {
+SpliceArc arcFrom(const Query& q, int first) {
     SpliceArc a;
-    a.id.uuid = q.uuid(0);
-    a.at = {q.integer(1), static_cast<std::int16_t>(q.integer(2))};
-    a.splicer.uuid = q.uuid(3);
-    if (!q.isNull(4)) a.cleaver = ToolId{q.uuid(4)};
-    if (!q.isNull(5)) a.job = JobId{q.uuid(5)};
-    if (!q.isNull(6)) a.closure = ClosureId{q.uuid(6)};
-    a.mode = q.text(7);
-    a.channels = static_cast<int>(q.integer(8));
-    a.counter = maybe<ArcCount>(q, 9);
-    a.ambient.temperature = maybe<Temperature>(q, 10);
-    a.ambient.humidity = maybe<Humidity>(q, 11);
-    a.ambient.pressure = maybe<Pressure>(q, 12);
-    a.operatorName = q.text(13);
-    a.origin = static_cast<Origin>(q.integer(14));
+    a.id.uuid = q.uuid(first);
+    a.at = {q.integer(first + 1), static_cast<std::int16_t>(q.integer(first + 2))};
+    a.splicer.uuid = q.uuid(first + 3);
+    if (!q.isNull(first + 4)) a.cleaver = ToolId{q.uuid(first + 4)};
+    if (!q.isNull(first + 5)) a.job = JobId{q.uuid(first + 5)};
+    if (!q.isNull(first + 6)) a.closure = ClosureId{q.uuid(first + 6)};
+    a.mode = q.text(first + 7);
+    a.channels = static_cast<int>(q.integer(first + 8));
+    a.counter = maybe<ArcCount>(q, first + 9);
+    a.ambient.temperature = maybe<Temperature>(q, first + 10);
+    a.ambient.humidity = maybe<Humidity>(q, first + 11);
+    a.ambient.pressure = maybe<Pressure>(q, first + 12);
+    a.operatorName = q.text(first + 13);
+    a.origin = static_cast<Origin>(q.integer(first + 14));
     return a;
 }
 

@@ -15,13 +15,13 @@ std::optional<Q> maybe(const Query& q, int column) {
     return Q{static_cast<decltype(Q::value)>(q.integer(column))};
 }
 
-/// What arcFrom reads from column 0 on, and the joins it needs; the arc is called `a`, its identity `i`, the
-/// operator's word `o`.
+/// What arcFrom reads from column `first` on, and the joins it needs; the arc is called `a`, its identity
+/// `i`, the operator's word `o`.
 const std::string& arcColumns();
 const std::string& arcJoins();
 inline constexpr int arcColumnCount = 15;
 /// Readings are left empty.
-SpliceArc arcFrom(const Query& q);
+SpliceArc arcFrom(const Query& q, int first = 0);
 
 /// What readingFrom reads from column `first` on; the reading is called `r`.
 const std::string& readingColumns();

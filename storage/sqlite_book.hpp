@@ -7,6 +7,7 @@
 #include <vector>
 
 #include "core/logbook.hpp"
+#include "storage/damage.hpp"
 #include "storage/ledger.hpp"
 #include "storage/open_book.hpp"
 #include "storage/record_json.hpp"
@@ -75,7 +76,10 @@ class SqliteBook final : public Logbook {
     std::vector<T> about(std::string_view kind, const Uuid& subject);
     template <class Work>
     auto read(Work&& work) -> decltype(work()) {
-        return guarded(book_.connection->file(), std::forward<Work>(work));
+        auto answer = guarded(book_.connection->file(), std::forward<Work>(work));
+        if (!answer && isPageDamage(answer.error()))
+            markDamaged(book_.connection->file(), "a page could not be read");
+        return answer;
     }
 
     OpenBook book_;

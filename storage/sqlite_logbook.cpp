@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <utility>
 
+#include "storage/damage.hpp"
 #include "storage/sqlite_book.hpp"
 
 namespace arc::storage {
@@ -51,6 +52,7 @@ Result<Receipt> SqliteBook::append(std::span<const Entry> entries, const Context
     if (book_.connection->access() == Access::ReadOnly || book_.connection->access() == Access::Immutable)
         return fail(ProblemCode::Refused, "the logbook is open for reading only", file.string(),
                     "Close it where it is being written to, then open it again");
+    if (auto damage = knownDamage(file)) return tl::unexpected(std::move(*damage));
     for (const Entry& entry : entries)
         if (auto valid = validate(entry); !valid) return tl::unexpected(valid.error());
     // Every append has a key, so that one that has to be repeated is never written twice.
@@ -71,6 +73,7 @@ Result<Receipt> SqliteBook::append(std::span<const Entry> entries, const Context
         });
         if (!written) {
             ledger_->forget();
+            if (isPageDamage(written.error())) markDamaged(file, "a page could not be read while writing");
             return written;
         }
         if (book_.connection->filesStillOurs()) return written;
@@ -120,14 +123,19 @@ SqliteBook::Span SqliteBook::writeAll(std::span<const Entry> entries, const Cont
 }
 
 Base SqliteBook::baseOfRecord(const RecordRow& row, std::string& latestBody) {
+    {
+        Query q = book_.connection->query("SELECT body FROM record WHERE id = ? AND kind = ? AND live = 1");
+        if (q.with(row.id).with(row.kind).step()) latestBody = q.text(0);
+    }
+    // Of whatever kind: who takes a record back, or brings it again, knew what was written about it last.
     Query q = book_.connection->query(
-        "SELECT r.body, r.live, j.hash FROM record r JOIN journal j ON j.row = r.journal "
-        "JOIN device d ON d.key = j.device WHERE r.id = ? AND r.kind = ? ORDER BY j.tick DESC, d.id DESC "
-        "LIMIT 1");
-    q.with(row.id).with(row.kind);
-    if (!q.step()) return std::nullopt;
-    if (q.integer(1) == 1) latestBody = q.text(0);
-    return halfOf(q.bytes(2));
+        "SELECT j.hash FROM journal j JOIN device d ON d.key = j.device WHERE j.row IN ("
+        "SELECT journal FROM record WHERE id = ?1 UNION "
+        "SELECT a.journal FROM identity i JOIN arc a ON a.key = i.key WHERE i.id = ?1 UNION "
+        "SELECT r.journal FROM identity i JOIN reading r ON r.arc = i.key WHERE i.id = ?1) "
+        "ORDER BY j.tick DESC, d.id DESC LIMIT 1");
+    if (!q.with(row.id).step()) return std::nullopt;
+    return halfOf(q.bytes(0));
 }
 
 /// Empty when the entry changes nothing.
@@ -159,9 +167,11 @@ void SqliteBook::addArc(const SpliceArc& spliceArc, Batch& batch) {
     bool same = false;
     if (const auto key = ledger_->findIdentity(spliceArc.id.uuid)) {
         Query q = book_.connection->query(
-            "SELECT j.hash FROM arc a JOIN journal j ON j.row = a.journal JOIN device d ON d.key = j.device "
-            "WHERE a.key = ? ORDER BY j.tick DESC, d.id DESC LIMIT 1");
-        q.with(*key);
+            "SELECT j.hash FROM journal j JOIN device d ON d.key = j.device WHERE j.row IN ("
+            "SELECT journal FROM arc WHERE key = ? UNION "
+            "SELECT journal FROM record WHERE id = ? AND kind = 'withdrawal') "
+            "ORDER BY j.tick DESC, d.id DESC LIMIT 1");
+        q.with(*key).with(spliceArc.id.uuid);
         if (q.step()) version.base = halfOf(q.bytes(0));
         const auto now = headOf(*key);
         same = now && *now == version.arc && now->at.offsetMinutes == version.arc.at.offsetMinutes;

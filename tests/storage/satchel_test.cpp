@@ -44,7 +44,7 @@ struct Laptop {
         const auto satchel = folder / ("out-" + std::to_string(++packed) + ".satchel");
         NoProgress unwatched;
         const auto done =
-            packSatchel({file(), satchel, since, std::move(passphrase)}, key, clock, random, unwatched);
+            packSatchel(file(), {satchel, since, {}, std::move(passphrase)}, key, clock, random, unwatched);
         if (!done) ADD_FAILURE() << done.error().sentence();
         return satchel;
     }

