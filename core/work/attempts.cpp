@@ -6,6 +6,8 @@
 #include <numeric>
 #include <tuple>
 
+#include "core/work/notes.hpp"
+
 namespace arc {
 namespace {
 
@@ -75,7 +77,7 @@ Outcome outcome(const AttemptChain& chain, std::span<const SpliceRow> rows, cons
         case Verdict::AcceptHigh:
             return Outcome::Accepted;
         case Verdict::KeepBestWithNote:
-            return reading.note.empty() ? Outcome::NoteMissing : Outcome::KeptWithNote;
+            return note::keeps(reading.note) ? Outcome::KeptWithNote : Outcome::NoteMissing;
         case Verdict::OverCeiling:
             return Outcome::OverCeiling;
         case Verdict::Resplice:

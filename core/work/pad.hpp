@@ -11,6 +11,7 @@
 #include "core/ports.hpp"
 #include "core/work/acceptance.hpp"
 #include "core/work/fibre.hpp"
+#include "core/work/split.hpp"
 #include "core/work/typed_loss.hpp"
 
 namespace arc::pad {
@@ -39,11 +40,7 @@ struct Fibre {
     FibreLook look{FibreColour::Blue, 0};
 };
 
-struct Attempt {
-    ArcId arc;
-    Instant at;
-    Reading reading;
-};
+using Attempt = ChainLink;
 
 enum class Standing { Waiting, Noted, Accepted, AcceptedHigh, TooHigh, Kept, OverCeiling };
 enum class Typing { NextAttempt, Correction };
@@ -71,11 +68,6 @@ struct Write {
     std::string text;     ///< for menu and undo, from the entries
     std::size_t row = 0;  ///< where the pad stood
 };
-
-/// Notes the logbook carries for these cases begin with these words.
-inline constexpr std::string_view keptWords = "kept: ";
-inline constexpr std::string_view respliceWords = "re-spliced: ";
-inline constexpr std::string_view correctedWords = "corrected from ";
 
 class Pad {
   public:
@@ -116,6 +108,12 @@ class Pad {
     Result<Write> enterKept(const std::string& reason, Clock& clock, Random& random);
     [[nodiscard]] Result<Write> keep(const std::string& reason) const;
     [[nodiscard]] Result<Write> voidReading(const std::string& reason) const;
+    /// Takes an attempt (by its number) of the current fibre out of its chain and puts it to the fibre of
+    /// that number. In a ribbon it goes to the groove of that fibre; when the fibre lies in another ribbon,
+    /// the whole arc goes there.
+    [[nodiscard]] Result<Write> split(int attempt, int fibreNumber) const;
+    /// The fibre that split offers first: the next one that waits, else the neighbour.
+    [[nodiscard]] std::optional<int> splitOffer() const;
     /// The receipt is there.
     void written(const Write& write);
 
@@ -132,9 +130,15 @@ class Pad {
     void addReading(const KnownArc& arc, const Reading& reading);
     [[nodiscard]] std::optional<std::size_t> rowOf(const Reading& reading) const;
     [[nodiscard]] const Attempt* last(std::size_t row) const;
-    [[nodiscard]] std::size_t arcFirst(std::size_t row) const;
-    [[nodiscard]] std::size_t arcEnd(std::size_t row) const;
+    /// The rows spliced together with this one, `size` fibres an arc.
+    [[nodiscard]] std::size_t arcFirst(std::size_t row, int size) const;
+    [[nodiscard]] std::size_t arcEnd(std::size_t row, int size) const;
+    [[nodiscard]] std::size_t arcFirst(std::size_t row) const { return arcFirst(row, setUp_.fibresPerArc); }
+    [[nodiscard]] std::size_t arcEnd(std::size_t row) const { return arcEnd(row, setUp_.fibresPerArc); }
     [[nodiscard]] int channelOf(std::size_t row) const;
+    [[nodiscard]] Result<void> move(Write& write, std::size_t from, const ArcId& arc, std::size_t to,
+                                    int channel) const;
+    [[nodiscard]] bool clockIsBehind(Instant now) const;
     [[nodiscard]] const KnownArc* openArc(std::size_t row) const;
     [[nodiscard]] bool inArc(std::size_t row, const ArcId& arc) const;
     [[nodiscard]] int nextAttempt(std::size_t row) const;

@@ -256,7 +256,64 @@ TEST(Pad, AReasonAloneIsNotANoteForKeeping) {
     }
     EXPECT_EQ(s.pad.standing(0), Standing::TooHigh);
     EXPECT_EQ(s.book.back().readings[0].attempt, 3);
-    EXPECT_EQ(s.book.back().readings[0].note, "");
+    EXPECT_EQ(s.book.back().readings[0].note, "re-spliced: bubble");
+    ASSERT_TRUE(s.pad.keep("no fibre left"));
+}
+
+TEST(Pad, AnAttemptOfTheWrongFibreIsTakenOutOfItsChain) {
+    Sitting s(1);
+    s.loss("22");
+    s.loss("4");  // was made at fibre 2
+    ASSERT_TRUE(s.pad.moveTo(0));
+    EXPECT_EQ(s.pad.splitOffer(), 2);
+    EXPECT_FALSE(s.pad.split(3, 2));
+    EXPECT_FALSE(s.pad.split(2, 1));
+    EXPECT_FALSE(s.pad.split(2, 99));
+    const auto write = s.pad.split(2, 2);
+    ASSERT_TRUE(write) << write.error().sentence();
+    EXPECT_EQ(write->text, "Split: attempt 2 of fibre 1 belongs to fibre 2");
+    s.apply(write->entries);
+    s.pad.written(*write);
+    EXPECT_EQ(s.pad.standing(0), Standing::TooHigh);
+    EXPECT_EQ(s.pad.standing(1), Standing::Accepted);
+    EXPECT_EQ(at(s.pad), "1") << "its re-splice is still to be made";
+    EXPECT_EQ(s.pad.preview().attempt, 2);
+}
+
+TEST(Pad, InARibbonAReadingGoesToItsGrooveOrTheWholeArcToItsRibbon) {
+    Sitting s(12);
+    for (int i = 0; i < 3; ++i) s.loss("3");
+    ASSERT_TRUE(s.pad.moveTo(2));
+    EXPECT_FALSE(s.pad.split(1, 2)) << "fibre 2 has a reading of this arc";
+    auto write = s.pad.split(1, 4);
+    ASSERT_TRUE(write);
+    s.apply(write->entries);
+    s.pad.written(*write);
+    EXPECT_EQ(s.pad.standing(2), Standing::Waiting);
+    EXPECT_EQ(s.pad.rows()[3].attempts.at(0).reading.channel, 4);
+    EXPECT_EQ(at(s.pad), "3");
+
+    ASSERT_TRUE(s.pad.moveTo(0));
+    write = s.pad.split(1, 13);
+    ASSERT_TRUE(write);
+    s.apply(write->entries);
+    s.pad.written(*write);
+    for (const std::size_t r : {0u, 1u, 2u, 3u}) EXPECT_EQ(s.pad.standing(r), Standing::Waiting) << r;
+    for (const std::size_t r : {12u, 13u, 15u}) EXPECT_EQ(s.pad.standing(r), Standing::Accepted) << r;
+    Pad fresh(s.pad.setUp(), Sitting::plan(24), s.book);
+    for (std::size_t r = 0; r < 24; ++r) EXPECT_EQ(fresh.standing(r), s.pad.standing(r)) << r;
+}
+
+TEST(Pad, AClockThatStepsBackIsAllowedAndMarked) {
+    Sitting s(1);
+    s.loss("4");
+    StepClock early;
+    s.pad.type('5');
+    const auto write = s.pad.enter(early, s.random);
+    ASSERT_TRUE(write);
+    const auto& arc = std::get<SpliceArc>(write->entries[0]);
+    EXPECT_LT(arc.at, s.book[0].at);
+    EXPECT_EQ(arc.readings[0].note, "the clock stepped back");
 }
 
 TEST(Pad, AVoidedFibreWaitsAgain) {
@@ -343,7 +400,7 @@ TEST(Pad, ReadsTheBookBackAndGoesOnInTheSameArc) {
 /// Whatever is done: taking it back leaves the book as it was, and the pad shows what the book holds.
 RC_GTEST_PROP(PadProperty, TheOppositeOfEveryWriteRestoresTheBook, ()) {
     Sitting s(*rc::gen::element(1, 12));
-    const auto acts = *rc::gen::container<std::vector<int>>(rc::gen::inRange(0, 60));
+    const auto acts = *rc::gen::container<std::vector<int>>(rc::gen::inRange(0, 75));
     for (const int act : acts) {
         std::optional<Write> write;
         if (act < 45) {
@@ -353,8 +410,10 @@ RC_GTEST_PROP(PadProperty, TheOppositeOfEveryWriteRestoresTheBook, ()) {
             if (auto w = s.pad.keep("note")) write = *w;
         } else if (act < 53) {
             if (auto w = s.pad.voidReading("broke")) write = *w;
-        } else {
+        } else if (act < 65) {
             (void)s.pad.moveTo(static_cast<std::size_t>(act - 53));
+        } else if (auto w = s.pad.split(act % 2 + 1, act - 63)) {
+            write = *w;
         }
         if (!write) continue;
         const auto good = [&] {
