@@ -13,6 +13,7 @@
 #include "core/entry.hpp"
 #include "core/ports.hpp"
 #include "core/result.hpp"
+#include "core/work/reading_verdict.hpp"
 
 namespace arc {
 
@@ -59,6 +60,8 @@ struct SpliceFilter {
     std::optional<std::int64_t> fromMs, toMs;  ///< [from, to)
     std::optional<Loss> lossAbove;
     std::string text;  ///< in fibre names, notes, operator
+    std::optional<ToolId> cleaver;
+    std::vector<ReadingVerdict> verdicts;  ///< any of these, by the rule of the job; no job: the first sample
 };
 
 enum class PageOrder { OldestFirst, NewestFirst };

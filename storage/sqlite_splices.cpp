@@ -10,16 +10,6 @@
 namespace arc::storage {
 namespace {
 
-/// % and _ of a search text are meant as themselves.
-std::string likePattern(const std::string& text) {
-    std::string pattern = "%";
-    for (const char c : text) {
-        if (c == '%' || c == '_' || c == '\\') pattern += '\\';
-        pattern += c;
-    }
-    return pattern + "%";
-}
-
 /// Which cleaver prepared the fibres of a splicer from when on, by the pairings.
 struct PairedFrom {
     std::int64_t atMs;
@@ -103,58 +93,6 @@ Result<std::optional<SpliceArc>> SqliteBook::lastArc(ToolId splicer) {
             if (q.with(splicer.uuid).step()) key = q.integer(0);
         }
         return key ? whole(*key) : std::nullopt;
-    });
-}
-
-Result<std::vector<SpliceRow>> SqliteBook::splices(const SpliceFilter& filter, PageOrder order,
-                                                   std::optional<PageKey> after, std::size_t limit) {
-    return read([&]() -> Result<std::vector<SpliceRow>> {
-        const bool up = order == PageOrder::OldestFirst;
-        std::string sql = "SELECT " + arcColumns() + ", " + readingColumns() +
-                          ", a.key * 32 + r.channel, (SELECT count(*) FROM reading v WHERE v.arc = r.arc AND "
-                          "v.channel = r.channel) FROM arc a" +
-                          arcJoins() + "JOIN reading r ON r.arc = a.key AND r.live = 1 WHERE a.live = 1";
-        const auto narrow = [&sql](bool given, const char* condition) {
-            if (given) sql += condition;
-        };
-        narrow(filter.job.has_value(), " AND a.job = (SELECT key FROM identity WHERE id = ?1)");
-        narrow(filter.closure.has_value(), " AND a.closure = (SELECT key FROM identity WHERE id = ?2)");
-        narrow(filter.splicer.has_value(), " AND a.splicer = (SELECT key FROM identity WHERE id = ?3)");
-        narrow(filter.fromMs.has_value(), " AND a.at_ms >= ?4");
-        narrow(filter.toMs.has_value(), " AND a.at_ms < ?5");
-        narrow(filter.lossAbove.has_value(), " AND r.loss_mdb > ?6");
-        narrow(!filter.text.empty(),
-               " AND (r.fibre_a LIKE ?7 ESCAPE '\\' OR r.fibre_b LIKE ?7 ESCAPE '\\' OR r.note LIKE ?7 "
-               "ESCAPE '\\' "
-               "OR o.text LIKE ?7 ESCAPE '\\')");
-        narrow(after.has_value() && up,
-               " AND a.at_ms >= ?8 AND (a.at_ms > ?8 OR a.key * 32 + r.channel > ?9)");
-        narrow(after.has_value() && !up,
-               " AND a.at_ms <= ?8 AND (a.at_ms < ?8 OR a.key * 32 + r.channel < ?9)");
-        sql += up ? " ORDER BY a.at_ms, a.key, r.channel LIMIT ?10"
-                  : " ORDER BY a.at_ms DESC, a.key DESC, r.channel DESC LIMIT ?10";
-        const std::string pattern = likePattern(filter.text);
-        Query q = book_.connection->query(sql);
-        const auto idOf = [](const auto& id) { return id ? std::optional(id->uuid) : std::nullopt; };
-        const auto job = idOf(filter.job);
-        const auto closure = idOf(filter.closure);
-        const auto splicer = idOf(filter.splicer);
-        q.at(1).with(job).with(closure).with(splicer).with(filter.fromMs).with(filter.toMs);
-        q.with(filter.lossAbove ? std::optional<std::int64_t>(filter.lossAbove->value) : std::nullopt);
-        q.with(pattern);
-        q.with(after ? std::optional(after->atMs) : std::nullopt);
-        q.with(after ? std::optional(after->row) : std::nullopt);
-        q.with(static_cast<std::int64_t>(std::min<std::size_t>(limit, 1u << 30)));
-        std::vector<SpliceRow> rows;
-        while (q.step()) {
-            SpliceRow row;
-            row.arc = arcFrom(q);
-            row.reading = readingFrom(q, arcColumnCount);
-            row.row = static_cast<std::uint64_t>(q.integer(arcColumnCount + 9));
-            row.versions = static_cast<int>(q.integer(arcColumnCount + 10));
-            rows.push_back(std::move(row));
-        }
-        return rows;
     });
 }
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/models/splice_table.hpp"
 
+#include "core/work/newest_splices.hpp"
 #include "ui/text/format.hpp"
 
 namespace arc::ui {
@@ -9,76 +10,108 @@ namespace {
 
 constexpr std::size_t windowRows = 200;
 
-QString verdictWords(const AcceptanceRule& rule, const Reading& reading) {
-    if (reading.state == ReadingState::Voided) return SpliceTable::tr("voided");
-    switch (judge(rule, reading.loss, reading.attempt)) {
-        case Verdict::Accept:
+}  // namespace
+
+QString verdictWords(ReadingVerdict verdict) {
+    switch (verdict) {
+        case ReadingVerdict::Accept:
             return SpliceTable::tr("accept");
-        case Verdict::AcceptHigh:
+        case ReadingVerdict::AcceptHigh:
             return SpliceTable::tr("accept, high");
-        case Verdict::Resplice:
+        case ReadingVerdict::Resplice:
             return SpliceTable::tr("re-splice");
-        case Verdict::KeepBestWithNote:
-            return reading.note.empty() ? SpliceTable::tr("high, note missing")
-                                        : SpliceTable::tr("kept, noted");
-        case Verdict::OverCeiling:
+        case ReadingVerdict::NoteMissing:
+            return SpliceTable::tr("high, note missing");
+        case ReadingVerdict::Kept:
+            return SpliceTable::tr("kept, noted");
+        case ReadingVerdict::OverCeiling:
             return SpliceTable::tr("over ceiling");
+        case ReadingVerdict::Voided:
+            return SpliceTable::tr("voided");
     }
     return {};
 }
 
-}  // namespace
-
-SpliceTable::SpliceTable(Logbook& book, QObject* parent) : QAbstractTableModel(parent), m_book(book) {}
+SpliceTable::SpliceTable(Session& session, QObject* parent)
+    : QAbstractTableModel(parent),
+      m_session(session),
+      m_reader(std::make_shared<std::unique_ptr<Logbook>>()) {}
 
 Result<void> SpliceTable::show(const SpliceFilter& filter) {
-    const auto tools = m_book.tools();
+    Logbook& book = m_session.book();
+    const auto tools = book.tools();
     if (!tools) return tl::unexpected(tools.error());
-    const auto jobs = m_book.jobs();
+    const auto jobs = book.jobs();
     if (!jobs) return tl::unexpected(jobs.error());
-    beginResetModel();
     m_tools.clear();
     m_closures.clear();
     m_jobs.clear();
-    m_rows.clear();
     for (const auto& tool : *tools) m_tools.emplace(tool.id, text::words(tool.label));
     for (const auto& job : *jobs) {
         m_jobs.emplace(job.id, job);
-        if (const auto closures = m_book.closures(job.id))
+        if (const auto closures = book.closures(job.id))
             for (const auto& closure : *closures) m_closures.emplace(closure.id, text::words(closure.label));
     }
     m_filter = filter;
-    auto first = next();
-    if (first) m_rows = std::move(*first);
-    endResetModel();
-    if (!first) return tl::unexpected(first.error());
+    ask(Window::First);
     return {};
 }
 
-Result<std::vector<SpliceRow>> SpliceTable::next() {
+void SpliceTable::ask(Window window) {
+    if (m_job) {
+        // A further window of the old question is of no use either.
+        if (window == Window::First) m_asked = Asked::Again;
+        if (window == Window::First) m_session.background().cancel(*m_job);
+        return;
+    }
     std::optional<PageKey> after;
-    if (!m_rows.empty()) after = PageKey{m_rows.back().arc.at.ms, m_rows.back().row};
-    auto page = m_book.splices(m_filter, PageOrder::NewestFirst, after, windowRows);
-    m_complete = !page || page->size() < windowRows;
-    return page;
+    if (window == Window::Next && !m_rows.empty())
+        after = PageKey{m_rows.back().arc.at.ms, m_rows.back().row};
+    m_job = m_session.background().run<Result<std::vector<SpliceRow>>>(
+        this, tr("Searching the splices"),
+        [&session = m_session, held = m_reader, filter = m_filter,
+         after](Progress& progress) -> Result<std::vector<SpliceRow>> {
+            if (!*held) {
+                auto reader = session.reader();
+                if (!reader) return tl::unexpected(reader.error());
+                *held = std::move(*reader);
+            }
+            return newestSplices(**held, filter, after, windowRows, progress);
+        },
+        [this, window](Result<std::vector<SpliceRow>> page) { take(window, std::move(page)); }, Shown::No);
+}
+
+void SpliceTable::take(Window window, Result<std::vector<SpliceRow>> page) {
+    m_job.reset();
+    if (m_asked == Asked::Again) {
+        m_asked = Asked::Once;
+        return ask(Window::First);
+    }
+    const bool complete = !page || page->size() < windowRows;
+    m_complete = true;  // nobody may ask for more while the rows change
+    if (!page) {
+        Q_EMIT failed(page.error());
+    } else if (window == Window::First) {
+        beginResetModel();
+        m_rows = std::move(*page);
+        m_complete = complete;
+        endResetModel();
+    } else if (!page->empty()) {
+        const int first = static_cast<int>(m_rows.size());
+        beginInsertRows({}, first, first + static_cast<int>(page->size()) - 1);
+        for (auto& row : *page) m_rows.push_back(std::move(row));
+        m_complete = complete;
+        endInsertRows();
+    }
+    Q_EMIT loaded();
 }
 
 bool SpliceTable::canFetchMore(const QModelIndex& parent) const {
-    return !parent.isValid() && !m_complete;
+    return !parent.isValid() && !m_complete && !m_job && !m_rows.empty();
 }
 
 void SpliceTable::fetchMore(const QModelIndex& parent) {
-    if (parent.isValid() || m_complete) return;
-    auto page = next();
-    if (!page) {
-        Q_EMIT failed(page.error());
-        return;
-    }
-    if (page->empty()) return;
-    const int first = static_cast<int>(m_rows.size());
-    beginInsertRows({}, first, first + static_cast<int>(page->size()) - 1);
-    for (auto& row : *page) m_rows.push_back(std::move(row));
-    endInsertRows();
+    if (canFetchMore(parent)) ask(Window::Next);
 }
 
 int SpliceTable::rowCount(const QModelIndex& parent) const {
@@ -122,7 +155,8 @@ QString SpliceTable::cell(const SpliceRow& row, int column) const {
             return QString::number(reading.attempt);
         case Verdict: {
             const auto it = row.arc.job ? m_jobs.find(*row.arc.job) : m_jobs.end();
-            return verdictWords(it == m_jobs.end() ? sampleRules().front() : it->second.rule, reading);
+            return verdictWords(
+                verdictOf(it == m_jobs.end() ? sampleRules().front() : it->second.rule, reading));
         }
         case Machine:
             return toolName(row.arc.splicer);

@@ -1,24 +1,31 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// All splices as a table that reads windows by key: the same cost for a thousand and a million. Newest first.
+// All splices as a table that reads windows by key, newest first: the same cost for a thousand and a million.
+// A worker reads; what is shown stays until the answer is there, and only the newest question counts.
 #pragma once
 #include <QAbstractTableModel>
 
 #include <map>
+#include <memory>
 #include <optional>
 #include <vector>
 
 #include "core/logbook.hpp"
+#include "ui/shell/session.hpp"
 
 namespace arc::ui {
+
+/// "accept", "kept, noted", …
+QString verdictWords(ReadingVerdict verdict);
 
 class SpliceTable : public QAbstractTableModel {
     Q_OBJECT
   public:
     enum Column { At, Where, Fibre, LossDb, Attempt, Verdict, Machine, Groove, Who, Note, columnCountAll };
-    explicit SpliceTable(Logbook& book, QObject* parent = nullptr);
+    explicit SpliceTable(Session& session, QObject* parent = nullptr);
 
     /// Reads the names of tools, jobs and closures again, then the first window.
     Result<void> show(const SpliceFilter& filter);
+    [[nodiscard]] bool loading() const { return m_job.has_value(); }
     [[nodiscard]] const SpliceRow& row(int index) const { return m_rows[static_cast<std::size_t>(index)]; }
     [[nodiscard]] bool complete() const { return m_complete; }
     [[nodiscard]] QString closureName(const SpliceArc& arc) const;
@@ -33,12 +40,19 @@ class SpliceTable : public QAbstractTableModel {
 
   Q_SIGNALS:
     void failed(const arc::Problem& problem);
+    /// A window of rows is there.
+    void loaded();
 
   private:
     [[nodiscard]] QString cell(const SpliceRow& row, int column) const;
-    Result<std::vector<SpliceRow>> next();
+    enum class Window { First, Next };
+    void ask(Window window);
+    void take(Window window, Result<std::vector<SpliceRow>> page);
 
-    Logbook& m_book;
+    Session& m_session;
+    std::shared_ptr<std::unique_ptr<Logbook>> m_reader;  ///< of the one job that runs; opened by the first
+    std::optional<int> m_job;
+    enum class Asked { Once, Again } m_asked = Asked::Once;
     SpliceFilter m_filter;
     std::vector<SpliceRow> m_rows;
     bool m_complete = true;

@@ -23,6 +23,8 @@ class SpliceSearch : public QWidget {
   public:
     SpliceSearch(Session& session, QWidget* parent = nullptr);
     void begin();
+    /// The last question is answered.
+    [[nodiscard]] bool settled() const;
 
   Q_SIGNALS:
     void left();
@@ -33,13 +35,16 @@ class SpliceSearch : public QWidget {
   private:
     void fillChoices();
     void filter();
+    void showCount();
     void showHistory();
+    void attach();
 
     Session& m_session;
     SpliceTable* m_model;
     QLineEdit* m_text;
     QComboBox* m_job;
-    QComboBox* m_splicer;
+    QComboBox* m_tool;
+    QComboBox* m_verdict;
     QComboBox* m_time;
     QComboBox* m_loss;
     QTableView* m_table;
@@ -47,7 +52,7 @@ class SpliceSearch : public QWidget {
     QLabel* m_history;
     QTimer m_soon;
     std::vector<Job> m_jobs;
-    std::vector<Tool> m_splicers;
+    std::vector<Tool> m_tools;
 };
 
 }  // namespace arc::ui

@@ -12,7 +12,6 @@
 
 #include "tests/support/ui_rig.hpp"
 #include "ui/models/set_aside_table.hpp"
-#include "ui/models/splice_table.hpp"
 
 namespace arc::ui {
 namespace {
@@ -105,32 +104,6 @@ TEST_F(Import, TheKindIsChosenByKey) {
     EXPECT_EQ(panel->kind(), FileKind::Events);
     QTest::keyClick(panel.get(), Qt::Key_3);
     EXPECT_EQ(panel->kind(), FileKind::MeasuredLosses);
-}
-
-TEST_F(Import, TheTableOfSplicesReadsWindowsByKey) {
-    std::string log = "time,splicer,loss_db,fibre_a,operator\n";
-    for (int i = 0; i < 450; ++i) {
-        const int minute = i % 60;
-        const int hour = i / 60;
-        log += "2031-03-03T" + std::string(hour < 10 ? "0" : "") + std::to_string(hour) +
-               (minute < 10 ? ":0" : ":") + std::to_string(minute) + ":00Z,S-01,0.0" +
-               std::to_string(i % 10) + "," + std::to_string(i + 1) + "," + (i % 2 ? "Ana" : "Ben") + "\n";
-    }
-    take(file(log));
-    SpliceTable table(session->book());
-    ASSERT_TRUE(table.show({}));
-    EXPECT_EQ(table.rowCount(), 200);
-    EXPECT_EQ(table.row(0).reading.fibreA, "450") << "newest first";
-    QAbstractItemModelTester tester(&table, QAbstractItemModelTester::FailureReportingMode::Fatal);
-    while (table.canFetchMore({})) table.fetchMore({});
-    EXPECT_EQ(table.rowCount(), 450);
-    EXPECT_EQ(table.row(449).reading.fibreA, "1");
-    SpliceFilter filter;
-    filter.lossAbove = Loss{80};
-    SpliceTable high(session->book());
-    ASSERT_TRUE(high.show(filter));
-    EXPECT_EQ(high.rowCount(), 45);
-    EXPECT_FALSE(high.canFetchMore({}));
 }
 
 }  // namespace

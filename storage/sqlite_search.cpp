@@ -1,0 +1,180 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Searching the splices. The hits of a page are found on the narrow columns first; names and words are joined
+// to those few afterwards.
+#include <algorithm>
+
+#include "core/work/notes.hpp"
+#include "storage/splice_rows.hpp"
+#include "storage/sqlite_book.hpp"
+
+namespace arc::storage {
+namespace {
+
+/// % and _ of a search text are meant as themselves.
+std::string likePattern(const std::string& text) {
+    std::string pattern = "%";
+    for (const char c : text) {
+        if (c == '%' || c == '_' || c == '\\') pattern += '\\';
+        pattern += c;
+    }
+    return pattern + "%";
+}
+
+std::string quoted(std::string_view words) {
+    std::string text = "'";
+    for (const char c : words) text += c == '\'' ? std::string("''") : std::string(1, c);
+    return text + "'";
+}
+
+/// note::keeps in SQL.
+std::string keepsTheSplice() {
+    std::string sql = "(r.note <> ''";
+    for (const std::string_view words : note::ours)
+        sql += " AND substr(r.note, 1, " + std::to_string(words.size()) + ") <> " + quoted(words);
+    return sql + ")";
+}
+
+/// verdictOf in SQL, as the number of the ReadingVerdict; `rule` holds the rules of the jobs.
+std::string verdictNumber() {
+    const AcceptanceRule usual = sampleRules().front();
+    const auto limit = [](const char* column, int otherwise) {
+        return "ifnull(rule." + std::string(column) + ", " + std::to_string(otherwise) + ")";
+    };
+    const auto number = [](ReadingVerdict verdict) { return std::to_string(static_cast<int>(verdict)); };
+    return "CASE WHEN r.state = " + std::to_string(static_cast<int>(ReadingState::Voided)) + " THEN " +
+           number(ReadingVerdict::Voided) + " WHEN r.loss_mdb > " + limit("ceiling", usual.ceiling.value) +
+           " THEN " + number(ReadingVerdict::OverCeiling) +
+           " WHEN r.loss_mdb <= " + limit("average", usual.average.value) +
+           " AND r.loss_mdb <= " + limit("splice", usual.perSplice.value) + " THEN " +
+           number(ReadingVerdict::Accept) + " WHEN r.loss_mdb <= " + limit("splice", usual.perSplice.value) +
+           " THEN " + number(ReadingVerdict::AcceptHigh) + " WHEN r.attempt < " +
+           limit("attempts", usual.attempts) + " THEN " + number(ReadingVerdict::Resplice) + " WHEN " +
+           keepsTheSplice() + " THEN " + number(ReadingVerdict::Kept) + " ELSE " +
+           number(ReadingVerdict::NoteMissing) + " END";
+}
+
+/// What a reading of this verdict has under any of the rules: asked before the rule of its job is looked up,
+/// because of a million readings few come that far.
+std::string atLeast(ReadingVerdict verdict, const std::vector<AcceptanceRule>& rules) {
+    const auto least = [&](auto member) {
+        return std::to_string(std::ranges::min(rules, {}, member).*member);
+    };
+    const auto lossAbove = [&](auto member) {
+        return "r.loss_mdb > " + std::to_string((std::ranges::min(rules, {}, member).*member).value);
+    };
+    switch (verdict) {
+        case ReadingVerdict::Accept:
+            return "1";
+        case ReadingVerdict::AcceptHigh:
+            return lossAbove(&AcceptanceRule::average);
+        case ReadingVerdict::Resplice:
+            return lossAbove(&AcceptanceRule::perSplice);
+        case ReadingVerdict::NoteMissing:
+        case ReadingVerdict::Kept:
+            return "(" + lossAbove(&AcceptanceRule::perSplice) +
+                   " AND r.attempt >= " + least(&AcceptanceRule::attempts) + ")";
+        case ReadingVerdict::OverCeiling:
+            return lossAbove(&AcceptanceRule::ceiling);
+        case ReadingVerdict::Voided:
+            break;
+    }
+    return "r.state = " + std::to_string(static_cast<int>(ReadingState::Voided));
+}
+
+/// The acceptance rules of the jobs as a table of the statement.
+template <class KeyOf>
+std::string rulesAsTable(const std::vector<Job>& jobs, KeyOf&& keyOf) {
+    std::string rows = "(NULL, 0, 0, 0, 0)";
+    for (const Job& job : jobs) {
+        const auto key = keyOf(job.id.uuid);
+        if (!key) continue;
+        const AcceptanceRule& rule = job.rule;
+        rows += ", (" + std::to_string(*key) + ", " + std::to_string(rule.perSplice.value) + ", " +
+                std::to_string(rule.average.value) + ", " + std::to_string(rule.ceiling.value) + ", " +
+                std::to_string(rule.attempts) + ")";
+    }
+    return "rule(job, splice, average, ceiling, attempts) AS MATERIALIZED (VALUES " + rows + "), ";
+}
+
+}  // namespace
+
+Result<std::vector<SpliceRow>> SqliteBook::splices(const SpliceFilter& filter, PageOrder order,
+                                                   std::optional<PageKey> after, std::size_t limit) {
+    return read([&]() -> Result<std::vector<SpliceRow>> {
+        std::string rules;
+        std::vector<AcceptanceRule> every{sampleRules().front()};
+        if (!filter.verdicts.empty()) {
+            const auto all = jobs();
+            if (!all) return tl::unexpected(all.error());
+            for (const Job& one : *all) every.push_back(one.rule);
+            rules = rulesAsTable(*all, [this](const Uuid& id) { return ledger_->findIdentity(id); });
+        }
+        const bool up = order == PageOrder::OldestFirst;
+        const std::string inOrder =
+            up ? " ORDER BY a.at_ms, a.key, r.channel" : " ORDER BY a.at_ms DESC, a.key DESC, r.channel DESC";
+        std::string sql = "WITH " + rules;
+        sql +=
+            "hit AS MATERIALIZED (SELECT a.key AS key, a.journal AS journal, r.channel AS channel FROM arc "
+            "a ";
+        if (!filter.text.empty()) sql += "JOIN word o ON o.key = a.operator ";
+        sql += "JOIN reading r ON r.arc = a.key AND r.live = 1 ";
+        if (!filter.verdicts.empty()) sql += "LEFT JOIN rule ON rule.job = a.job ";
+        sql += "WHERE a.live = 1";
+        const auto narrow = [&sql](bool given, const std::string& condition) {
+            if (given) sql += condition;
+        };
+        narrow(filter.job.has_value(), " AND a.job = (SELECT key FROM identity WHERE id = ?1)");
+        narrow(filter.closure.has_value(), " AND a.closure = (SELECT key FROM identity WHERE id = ?2)");
+        narrow(filter.splicer.has_value(), " AND a.splicer = (SELECT key FROM identity WHERE id = ?3)");
+        narrow(filter.fromMs.has_value(), " AND a.at_ms >= ?4");
+        narrow(filter.toMs.has_value(), " AND a.at_ms < ?5");
+        narrow(filter.lossAbove.has_value(), " AND r.loss_mdb > ?6");
+        narrow(!filter.text.empty(),
+               " AND (r.fibre_a LIKE ?7 ESCAPE '\\' OR r.fibre_b LIKE ?7 ESCAPE '\\' OR r.note LIKE ?7 "
+               "ESCAPE '\\' OR o.text LIKE ?7 ESCAPE '\\')");
+        narrow(after.has_value() && up,
+               " AND a.at_ms >= ?8 AND (a.at_ms > ?8 OR a.key * 32 + r.channel > ?9)");
+        narrow(after.has_value() && !up,
+               " AND a.at_ms <= ?8 AND (a.at_ms < ?8 OR a.key * 32 + r.channel < ?9)");
+        narrow(filter.cleaver.has_value(), " AND a.cleaver = (SELECT key FROM identity WHERE id = ?11)");
+        if (!filter.verdicts.empty()) {
+            sql += " AND (0";
+            for (const auto verdict : filter.verdicts) sql += " OR " + atLeast(verdict, every);
+            sql += ") AND " + verdictNumber() + " IN (-1";
+            for (const auto verdict : filter.verdicts)
+                sql += ", " + std::to_string(static_cast<int>(verdict));
+            sql += ")";
+        }
+        sql += inOrder + " LIMIT ?10) SELECT " + arcColumns() + ", " + readingColumns() +
+               ", a.key * 32 + r.channel, (SELECT count(*) FROM reading v WHERE v.arc = r.arc AND "
+               "v.channel = r.channel) FROM hit JOIN arc a ON a.key = hit.key AND a.journal = hit.journal" +
+               arcJoins() + "JOIN reading r ON r.arc = hit.key AND r.channel = hit.channel AND r.live = 1" +
+               inOrder;
+        const std::string pattern = likePattern(filter.text);
+        Query q = book_.connection->query(sql);
+        const auto idOf = [](const auto& id) { return id ? std::optional(id->uuid) : std::nullopt; };
+        const auto job = idOf(filter.job);
+        const auto closure = idOf(filter.closure);
+        const auto splicer = idOf(filter.splicer);
+        const auto cleaver = idOf(filter.cleaver);
+        q.at(1).with(job).with(closure).with(splicer).with(filter.fromMs).with(filter.toMs);
+        q.with(filter.lossAbove ? std::optional<std::int64_t>(filter.lossAbove->value) : std::nullopt);
+        q.with(pattern);
+        q.with(after ? std::optional(after->atMs) : std::nullopt);
+        q.with(after ? std::optional(after->row) : std::nullopt);
+        q.with(static_cast<std::int64_t>(std::min<std::size_t>(limit, 1u << 30)));
+        if (filter.cleaver) q.at(11).with(cleaver);
+        std::vector<SpliceRow> rows;
+        while (q.step()) {
+            SpliceRow row;
+            row.arc = arcFrom(q);
+            row.reading = readingFrom(q, arcColumnCount);
+            row.row = static_cast<std::uint64_t>(q.integer(arcColumnCount + 9));
+            row.versions = static_cast<int>(q.integer(arcColumnCount + 10));
+            rows.push_back(std::move(row));
+        }
+        return rows;
+    });
+}
+
+}  // namespace arc::storage
