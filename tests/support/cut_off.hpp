@@ -5,9 +5,12 @@
 #include <QPushButton>
 #include <QString>
 
+#include "ui/care/queue_row.hpp"
+#include "ui/today/pad_row.hpp"
+
 namespace arc::test {
 
-/// Words of a label or button that do not fit into it, or nothing.
+/// Words of a label, a button or a painted row that do not fit into it, or nothing.
 inline QString cutOff(const QWidget* widget) {
     if (const auto* label = qobject_cast<const QLabel*>(widget)) {
         if (label->text().isEmpty()) return {};
@@ -16,6 +19,10 @@ inline QString cutOff(const QWidget* widget) {
         const bool wide =
             !label->wordWrap() && label->fontMetrics().horizontalAdvance(label->text()) > label->width() + 1;
         if (wide || needed > label->height() + 2) return label->text();
+    } else if (const auto* row = qobject_cast<const ui::QueueRow*>(widget)) {
+        if (row->height() < row->heightForWidth(row->width())) return row->accessibleName();
+    } else if (const auto* fibre = qobject_cast<const ui::PadRow*>(widget)) {
+        if (!fibre->fits()) return fibre->accessibleName();
     } else if (const auto* button = qobject_cast<const QPushButton*>(widget)) {
         if (button->property("kind") != QLatin1String("rail") &&
             button->fontMetrics().horizontalAdvance(button->text()) > button->width())

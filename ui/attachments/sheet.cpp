@@ -132,7 +132,7 @@ QString AttachmentSheet::said() const {
 }
 
 void AttachmentSheet::tell(const Problem& problem) {
-    QString said = text::words(problem.sentence());
+    QString said = text::spoken(problem);
     if (!said.isEmpty()) said[0] = said[0].toUpper();
     m_said->setText(said);
     setState(m_said, QStringLiteral("drifting"));

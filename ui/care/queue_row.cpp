@@ -3,6 +3,9 @@
 
 #include <QKeyEvent>
 #include <QPainter>
+#include <QTextLayout>
+
+#include <algorithm>
 
 #include "ui/text/format.hpp"
 #include "ui/theme/theme.hpp"
@@ -36,9 +39,28 @@ QString titleOf(care::Queue queue) {
     return {};
 }
 
+namespace {
+
+/// The words in lines that fit; a word that is wider than a line is broken.
+QStringList wrapped(const QString& words, const QFont& font, int wide) {
+    QStringList lines;
+    QTextLayout layout(words, font);
+    layout.beginLayout();
+    for (auto line = layout.createLine(); line.isValid(); line = layout.createLine()) {
+        line.setLineWidth(std::max(1, wide));
+        lines << words.mid(line.textStart(), line.textLength()).trimmed();
+    }
+    layout.endLayout();
+    return lines;
+}
+
+}  // namespace
+
 QueueRow::QueueRow(QWidget* parent) : QAbstractButton(parent) {
     setFocusPolicy(Qt::StrongFocus);
-    setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Preferred);
+    QSizePolicy policy(QSizePolicy::Expanding, QSizePolicy::Preferred);
+    policy.setHeightForWidth(true);
+    setSizePolicy(policy);
     setEmpty(care::Queue::Hold);
 }
 
@@ -74,6 +96,7 @@ void QueueRow::say() {
     setAccessibleName(name);
     setAccessibleDescription(m_why);
     setToolTip(m_title.isEmpty() ? QString() : m_title + QLatin1Char('\n') + m_why);
+    updateGeometry();
     update();
 }
 
@@ -84,7 +107,31 @@ QSize QueueRow::sizeHint() const {
 
 QSize QueueRow::minimumSizeHint() const {
     const Theme theme = currentTheme();
-    return {theme.px(300), theme.px(m_has == Has::Item ? 56 : 34)};
+    return {theme.px(260), theme.px(m_has == Has::Item ? 56 : 34)};
+}
+
+int QueueRow::heightForWidth(int wide) const {
+    const Lines lines = linesIn(wide);
+    return std::max(minimumSizeHint().height(), static_cast<int>(lines.title.size()) * lines.titleTall +
+                                                    static_cast<int>(lines.why.size()) * lines.whyTall +
+                                                    currentTheme().px(12));
+}
+
+QueueRow::Lines QueueRow::linesIn(int wide) const {
+    const Theme theme = currentTheme();
+    Lines lines;
+    lines.titleTall = theme.px(24);
+    lines.whyTall = theme.px(20);
+    const int room = wide - theme.px(12) - textLeft();
+    const QFont small = theme.font(Text::Small), smallBold = theme.font(Text::Small, Weight::Bold);
+    const int more = m_more.isEmpty() ? 0 : QFontMetrics(smallBold).horizontalAdvance(m_more) + theme.px(8);
+    lines.title = wrapped(m_title, theme.font(Text::Strong, Weight::Bold), room - more);
+    lines.why = wrapped(m_why, small, room);
+    return lines;
+}
+
+int QueueRow::textLeft() const {
+    return currentTheme().px(12 + 92 + 28);
 }
 
 void QueueRow::keyPressEvent(QKeyEvent* event) {
@@ -112,44 +159,48 @@ void QueueRow::paintEvent(QPaintEvent*) {
         painter.drawRoundedRect(QRectF(rect()).adjusted(1, 1, -1, -1), theme.px(4), theme.px(4));
     }
     const int left = theme.px(12);
-    const int markX = left + theme.px(92);
-    const int textX = markX + theme.px(28);
+    const int textX = textLeft();
+    const int markX = textX - theme.px(28);
     const int right = width() - theme.px(12);
     const bool item = m_has == Has::Item;
-    const int titleTall = theme.px(24);
-    const int whyTall = theme.px(20);
-    const int top = item ? (height() - titleTall - whyTall) / 2 : (height() - titleTall) / 2;
+    Lines lines = linesIn(width());
+    const auto tall = [&] {
+        return static_cast<int>(lines.title.size()) * lines.titleTall +
+               static_cast<int>(lines.why.size()) * lines.whyTall;
+    };
+    const auto all = lines.why.size();
+    while (item && lines.why.size() > 1 && tall() > height()) lines.why.removeLast();
+    if (lines.why.size() < all) lines.why.last() += QStringLiteral("…");
+    int top = item ? (height() - tall()) / 2 : (height() - lines.titleTall) / 2;
 
     painter.setFont(theme.font(Text::Body, Weight::Bold));
     painter.setPen(theme.colour(item ? Role::Accent : Role::Soft));
     if (m_lead == Lead::Shown)
-        painter.drawText(QRect(left, top, markX - left, titleTall), Qt::AlignLeft | Qt::AlignVCenter,
+        painter.drawText(QRect(left, top, markX - left, lines.titleTall), Qt::AlignLeft | Qt::AlignVCenter,
                          ui::titleOf(m_queue));
+    const auto put = [&](const QString& words, int high) {
+        painter.drawText(QRect(textX, top, right - textX, high), Qt::AlignLeft | Qt::AlignVCenter, words);
+        top += high;
+    };
     if (!item) {
         painter.setFont(theme.font(Text::Small));
-        painter.drawText(QRect(textX, top, right - textX, titleTall), Qt::AlignLeft | Qt::AlignVCenter,
-                         m_why);
-        return;
+        return put(m_why, lines.titleTall);
     }
     const double side = theme.px(16);
-    paintMark(painter, QRectF(markX, top + (titleTall - side) / 2, side, side), m_mark, theme);
-    int titleRight = right;
+    paintMark(painter, QRectF(markX, top + (lines.titleTall - side) / 2, side, side), m_mark, theme);
     if (!m_more.isEmpty()) {
         painter.setFont(theme.font(Text::Small, Weight::Bold));
         painter.setPen(theme.colour(Role::Soft));
-        painter.drawText(QRect(textX, top, right - textX, titleTall), Qt::AlignRight | Qt::AlignVCenter,
+        painter.drawText(QRect(textX, top, right - textX, lines.titleTall), Qt::AlignRight | Qt::AlignVCenter,
                          m_more);
-        titleRight -= painter.fontMetrics().horizontalAdvance(m_more) + theme.px(8);
     }
     painter.setFont(theme.font(Text::Strong, Weight::Bold));
     painter.setPen(theme.colour(Role::Ink));
-    painter.drawText(QRect(textX, top, titleRight - textX, titleTall), Qt::AlignLeft | Qt::AlignVCenter,
-                     painter.fontMetrics().elidedText(m_title, Qt::ElideMiddle, titleRight - textX));
+    for (const auto& one : lines.title) put(one, lines.titleTall);
     painter.setFont(theme.font(Text::Small));
     painter.setPen(
         theme.colour(isEnabled() && (hasFocus() || underMouse() || isChecked()) ? Role::Ink : Role::Soft));
-    painter.drawText(QRect(textX, top + titleTall, right - textX, whyTall), Qt::AlignLeft | Qt::AlignVCenter,
-                     painter.fontMetrics().elidedText(m_why, Qt::ElideRight, right - textX));
+    for (const auto& one : lines.why) put(one, lines.whyTall);
 }
 
 }  // namespace arc::ui

@@ -2,6 +2,7 @@
 // One due item in short: its queue, a shape, what to do and why. A button: click, Space or Enter takes it up.
 #pragma once
 #include <QAbstractButton>
+#include <QStringList>
 
 #include "core/care/due.hpp"
 #include "ui/theme/state_mark.hpp"
@@ -25,6 +26,8 @@ class QueueRow : public QAbstractButton {
     void setEmpty(care::Queue queue);
     [[nodiscard]] QSize sizeHint() const override;
     [[nodiscard]] QSize minimumSizeHint() const override;
+    /// Words go on in further lines, so that nothing is left out.
+    [[nodiscard]] int heightForWidth(int wide) const override;
 
   protected:
     void paintEvent(QPaintEvent* event) override;
@@ -34,7 +37,13 @@ class QueueRow : public QAbstractButton {
 
   private:
     enum class Has { Item, Nothing };
+    struct Lines {
+        QStringList title, why;
+        int titleTall = 0, whyTall = 0;
+    };
     void say();
+    [[nodiscard]] Lines linesIn(int wide) const;
+    [[nodiscard]] int textLeft() const;
 
     Has m_has = Has::Nothing;
     Lead m_lead = Lead::Shown;

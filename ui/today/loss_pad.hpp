@@ -14,11 +14,11 @@
 
 class QLabel;
 class QPushButton;
-class QVBoxLayout;
 
 namespace arc::ui {
 
 struct Draft;
+class PadRows;
 
 class LossPad : public QFrame {
     Q_OBJECT
@@ -61,20 +61,18 @@ class LossPad : public QFrame {
     void take(const Result<void>& done);
     void askToKeep();
     void askToVoid();
+    void askToSplit();
     void askWhyResplice();
-    [[nodiscard]] PadRowView viewOf(std::size_t row, const pad::Preview& preview) const;
-    [[nodiscard]] QString usualHint(const pad::Preview& preview) const;
 
     Session& m_session;
     std::optional<pad::Pad> m_pad;
-    std::vector<PadRow*> m_rows;
-    QWidget* m_header;
-    QVBoxLayout* m_rowBox;
+    PadRows* m_rows;
     QLabel* m_hint;
     PromptBar* m_prompt;
     QPushButton* m_resplice;
     QPushButton* m_keep;
     QPushButton* m_void;
+    QPushButton* m_split;
     QWidget* m_buttons;
     QString m_problem;
 };

@@ -73,12 +73,14 @@ MachineCard::MachineCard(QWidget* parent) : QFrame(parent) {
     box->setContentsMargins(theme.px(22), theme.px(14), theme.px(22), theme.px(14));
     box->setSpacing(theme.px(4));
     m_title = words(QString(), TextRole::Strong, this);
+    m_title->setWordWrap(true);
     box->addWidget(m_title);
     auto* state = new QHBoxLayout;
     state->setSpacing(theme.px(10));
     m_mark = new StateMark(Mark::Learning, this);
     m_mark->setFixedSize(theme.px(22), theme.px(22));
     m_state = words(QString(), TextRole::Heading, this);
+    m_state->setWordWrap(true);
     state->addWidget(m_mark);
     state->addWidget(m_state, 1);
     box->addLayout(state);

@@ -19,16 +19,33 @@ bool PadRowView::operator==(const PadRowView& o) const {
 
 PadColumns PadColumns::in(int width) {
     const Theme theme = currentTheme();
+    // Large text on a small screen leaves no room for air between the columns.
+    const bool narrow = width < theme.px(600);
     PadColumns c{};
-    c.swatch = theme.px(24);
-    c.number = c.swatch + theme.px(36);
-    c.colour = c.number + theme.px(54);
-    c.point = c.colour + std::max(theme.px(168), (width - theme.px(560)) / 2 + theme.px(100));
-    c.attempt = c.point + theme.px(96);
-    c.mark = c.attempt + theme.px(84);
-    c.verdict = c.mark + theme.px(28);
+    c.swatch = theme.px(narrow ? 16 : 24);
+    c.number = c.swatch + theme.px(narrow ? 30 : 36);
+    c.colour = c.number + theme.px(narrow ? 44 : 54);
+    c.point = c.colour +
+              (narrow ? theme.px(112) : std::max(theme.px(168), (width - theme.px(560)) / 2 + theme.px(100)));
+    c.attempt = c.point + theme.px(narrow ? 74 : 96);
+    c.mark = c.attempt + theme.px(narrow ? 48 : 84);
+    c.verdict = c.mark + theme.px(narrow ? 18 : 28);
     return c;
 }
+
+namespace {
+
+constexpr int verdictFlags = Qt::AlignLeft | Qt::AlignVCenter | Qt::TextWordWrap;
+
+int colourRoom(const PadColumns& at) {
+    return at.point - at.colour - currentTheme().px(26);
+}
+
+int verdictRoom(const PadColumns& at, int wide) {
+    return wide - at.verdict - currentTheme().px(8);
+}
+
+}  // namespace
 
 PadRow::PadRow(QWidget* parent) : QWidget(parent) {
     setCursor(Qt::PointingHandCursor);
@@ -43,6 +60,19 @@ void PadRow::setView(const PadRowView& view) {
     if (!view.verdict.isEmpty()) said << view.verdict;
     setAccessibleName(said.join(QStringLiteral(", ")));
     update();
+}
+
+bool PadRow::fits() const {
+    const Theme theme = currentTheme();
+    const PadColumns at = PadColumns::in(width());
+    const QFontMetrics strong(theme.font(Text::Strong)), verdict(theme.font(verdictText()));
+    const QRect room(0, 0, verdictRoom(at, width()), height());
+    return strong.horizontalAdvance(m_view.colour) <= colourRoom(at) &&
+           room.contains(verdict.boundingRect(room, verdictFlags, m_view.verdict));
+}
+
+Text PadRow::verdictText() const {
+    return m_view.mark ? Text::Strong : Text::Body;
 }
 
 void PadRow::mousePressEvent(QMouseEvent* event) {
@@ -84,8 +114,7 @@ void PadRow::paintEvent(QPaintEvent*) {
     const QColor ink = theme.colour(Role::Ink);
     const QColor soft = current ? ink : theme.colour(Role::Soft);
     inLine(theme.font(Text::Heading, Weight::Bold), ink, at.number, QString::number(m_view.number));
-    inLine(theme.font(Text::Strong), ink, at.colour, m_view.colour, Qt::AlignLeft,
-           at.point - at.colour - theme.px(36));
+    inLine(theme.font(Text::Strong), ink, at.colour, m_view.colour, Qt::AlignLeft, colourRoom(at));
 
     const QFont digits = theme.font(Text::Digits, Weight::Bold);
     const QColor digitInk = current ? theme.colour(Role::Accent) : ink;
@@ -117,8 +146,9 @@ void PadRow::paintEvent(QPaintEvent*) {
         paintMark(painter, QRectF(at.mark - markSide / 2.0, (height() - markSide) / 2.0, markSide, markSide),
                   *m_view.mark, theme);
     }
-    inLine(theme.font(m_view.mark ? Text::Strong : Text::Body), m_view.mark ? ink : soft, at.verdict,
-           m_view.verdict, Qt::AlignLeft, width() - at.verdict - theme.px(14));
+    painter.setFont(theme.font(verdictText()));
+    painter.setPen(m_view.mark ? ink : soft);
+    painter.drawText(QRect(at.verdict, 0, verdictRoom(at, width()), height()), verdictFlags, m_view.verdict);
 }
 
 }  // namespace arc::ui

@@ -38,6 +38,8 @@ class PadRow : public QWidget {
     explicit PadRow(QWidget* parent = nullptr);
     void setView(const PadRowView& view);
     [[nodiscard]] const PadRowView& view() const { return m_view; }
+    /// Colour word and verdict are shown in full.
+    [[nodiscard]] bool fits() const;
 
   Q_SIGNALS:
     void chosen();
@@ -47,6 +49,8 @@ class PadRow : public QWidget {
     void mousePressEvent(QMouseEvent* event) override;
 
   private:
+    [[nodiscard]] Text verdictText() const;
+
     PadRowView m_view;
 };
 

@@ -23,6 +23,11 @@ QSettings memory() {
                      QStringLiteral("sitting"));
 }
 
+QString draftGroup(const std::optional<ClosureId>& closure) {
+    return QStringLiteral("draft_") +
+           (closure ? QString::fromStdString(toText(closure->uuid)) : QStringLiteral("none"));
+}
+
 template <class AnyId>
 void put(QSettings& settings, const QString& key, const std::optional<AnyId>& id) {
     settings.setValue(key, id ? QString::fromStdString(toText(id->uuid)) : QString());
@@ -105,14 +110,14 @@ void remember(const Sitting& sitting) {
     s.sync();
 }
 
-Draft rememberedDraft() {
-    const QSettings s = memory();
+Draft rememberedDraft(const std::optional<ClosureId>& closure) {
+    QSettings s = memory();
+    s.beginGroup(draftGroup(closure));
     Draft draft;
-    draft.closure = takeId<ClosureId>(s, QStringLiteral("draft/closure"));
-    draft.fibre = s.value(QStringLiteral("draft/fibre")).toString().toStdString();
-    draft.typed = s.value(QStringLiteral("draft/typed")).toString().toStdString();
-    for (const auto& word :
-         s.value(QStringLiteral("draft/noted_mdb")).toString().split(' ', Qt::SkipEmptyParts)) {
+    draft.closure = closure;
+    draft.fibre = s.value(QStringLiteral("fibre")).toString().toStdString();
+    draft.typed = s.value(QStringLiteral("typed")).toString().toStdString();
+    for (const auto& word : s.value(QStringLiteral("noted_mdb")).toString().split(' ', Qt::SkipEmptyParts)) {
         bool read = false;
         const int value = word.toInt(&read);
         if (read) draft.noted.push_back(Loss{value});
@@ -122,15 +127,16 @@ Draft rememberedDraft() {
 
 void remember(const Draft& draft) {
     QSettings s = memory();
+    s.beginGroup(draftGroup(draft.closure));
     if (draft.empty()) {
-        s.remove(QStringLiteral("draft"));
+        if (s.allKeys().isEmpty()) return;
+        s.remove(QString());
     } else {
-        put(s, QStringLiteral("draft/closure"), draft.closure);
-        s.setValue(QStringLiteral("draft/fibre"), text::words(draft.fibre));
-        s.setValue(QStringLiteral("draft/typed"), text::words(draft.typed));
+        s.setValue(QStringLiteral("fibre"), text::words(draft.fibre));
+        s.setValue(QStringLiteral("typed"), text::words(draft.typed));
         QStringList noted;
         for (const Loss loss : draft.noted) noted << QString::number(loss.value);
-        s.setValue(QStringLiteral("draft/noted_mdb"), noted.join(QLatin1Char(' ')));
+        s.setValue(QStringLiteral("noted_mdb"), noted.join(QLatin1Char(' ')));
     }
     s.sync();
 }

@@ -39,7 +39,9 @@ struct Draft {
 /// The laptop's own memory; a file of its own below the user's configuration.
 Sitting rememberedSitting();
 void remember(const Sitting& sitting);
-Draft rememberedDraft();
+/// A draft is nobody's record yet, so it stays on this laptop and out of the logbook; one for each closure,
+/// so that work on another closure or in another logbook does not push it out.
+Draft rememberedDraft(const std::optional<ClosureId>& closure);
 void remember(const Draft& draft);
 
 /// Fills what is empty, or no longer in the book, from the latest arc and the pairings.

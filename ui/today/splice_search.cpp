@@ -156,7 +156,7 @@ void SpliceSearch::begin() {
 void SpliceSearch::filter() {
     m_soon.stop();
     const auto said = [this](const Problem& problem) {
-        m_count->setText(text::words(problem.sentence()));
+        m_count->setText(text::spoken(problem));
         setState(m_count, QStringLiteral("drifting"));
     };
     const auto range = readTimeRange(m_time->currentText(), m_session.clock().now());

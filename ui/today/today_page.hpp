@@ -49,6 +49,7 @@ class TodayPage : public Page {
     void showHold();
     void write(const pad::Write& write);
     void askOverride(const pad::Write& write);
+    void attach();
     void openSetUp();
     void openJobSheet();
     void openImport();

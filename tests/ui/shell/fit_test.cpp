@@ -1,11 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Nothing that is said is cut off: not at the smallest window, not with text at 200 %.
-#include <QSize>
+#include <QTest>
 
 #include "tests/support/cut_off.hpp"
 #include "tests/support/window_fixture.hpp"
 #include "ui/shell/page.hpp"
 #include "ui/shell/page_list.hpp"
+#include "ui/today/loss_pad.hpp"
 
 namespace arc::ui {
 namespace {
@@ -15,7 +16,56 @@ struct Look {
     double scale;
 };
 
-class FitTest : public test::WindowTest, public ::testing::WithParamInterface<Look> {};
+class FitTest : public test::WindowTest, public ::testing::WithParamInterface<Look> {
+  protected:
+    void look(Screen screen, const QString& what) {
+        for (int i = 0; i < 5; ++i) QApplication::processEvents();
+        const QString name = keyOf(screen) + (what.isEmpty() ? QString() : QLatin1Char('-') + what);
+        picture(QStringLiteral("fit-%1-%2-%3").arg(name).arg(GetParam().size.width()).arg(GetParam().scale));
+        EXPECT_LE(window->width(), GetParam().size.width()) << name.toStdString();
+        EXPECT_LE(window->height(), GetParam().size.height()) << name.toStdString();
+        const auto& page = window->page(screen);
+        if (GetParam().size.width() / GetParam().scale >= 1280) {
+            EXPECT_LE(page.width(), page.parentWidget()->width())
+                << name.toStdString() << " scrolls sideways";
+        }
+        for (const auto* widget : page.findChildren<QWidget*>()) {
+            if (!widget->isVisible()) continue;
+            EXPECT_EQ(test::cutOff(widget).toStdString(), "") << name.toStdString();
+        }
+    }
+};
+
+/// A job in hand: a closure of 48 fibres, with a splice to do again and one that stands.
+void putToWork(test::MemoryLogbook& book) {
+    Job job;
+    job.id = JobId{namedUuid("job")};
+    job.label = "HR-B";
+    job.title = "Harrow Ridge backbone, second half";
+    Closure closure;
+    closure.id = ClosureId{namedUuid("closure")};
+    closure.job = job.id;
+    closure.label = "HR-E29";
+    closure.trays = 4;
+    closure.perTray = 12;
+    for (int n = 1; n <= 48; ++n) closure.plan.push_back({n, n});
+    book.jobList = {job};
+    book.closureList = {closure};
+    for (int n = 1; n <= 2; ++n) {
+        SpliceArc arc;
+        arc.id = ArcId{namedUuid("arc " + std::to_string(n))};
+        arc.at = Instant{1'929'000'000'000 + n * 60'000, 60};
+        arc.splicer = book.toolList.back().id;
+        arc.job = job.id;
+        arc.closure = closure.id;
+        arc.mode = "G.652-G.652";
+        Reading reading;
+        reading.fibreA = reading.fibreB = std::to_string(n);
+        reading.loss = Loss{n == 1 ? 20 : 210};
+        arc.readings = {reading};
+        book.arcList.push_back(arc);
+    }
+}
 
 TEST_P(FitTest, noWordIsCutOff) {
     applyTheme(*qApp, Theme(Tone::Day, GetParam().scale));
@@ -24,16 +74,32 @@ TEST_P(FitTest, noWordIsCutOff) {
     for (const auto screen : {Screen::Drift, Screen::Kit}) {
         window->go(screen);
         settle();
-        picture(QStringLiteral("fit-%1-%2-%3")
-                    .arg(keyOf(screen))
-                    .arg(GetParam().size.width())
-                    .arg(GetParam().scale));
-        EXPECT_LE(window->width(), GetParam().size.width()) << keyOf(screen).toStdString();
-        EXPECT_LE(window->height(), GetParam().size.height()) << keyOf(screen).toStdString();
-        for (const auto* widget : window->page(screen).findChildren<QWidget*>()) {
-            if (!widget->isVisible()) continue;
-            EXPECT_EQ(test::cutOff(widget).toStdString(), "") << keyOf(screen).toStdString();
-        }
+        look(screen, {});
+    }
+}
+
+TEST_P(FitTest, noWordIsCutOffOnTodayNorOnItsSheets) {
+    applyTheme(*qApp, Theme(Tone::Day, GetParam().scale));
+    book.toolList = test::fakeView().tools;
+    putToWork(book);
+    openWindow([](Logbook&, Progress&) -> Result<DriftView> { return test::fakeView(); }, GetParam().size);
+    window->go(Screen::Today);
+    settle();
+    look(Screen::Today, QStringLiteral("work"));
+    auto* pad = window->page(Screen::Today).findChild<LossPad*>();
+    ASSERT_TRUE(pad);
+    for (const auto* keys : {"22", "45", "-4"}) {
+        QTest::keyClicks(pad, keys);
+        look(Screen::Today, QString::fromLatin1(keys));
+        QTest::keyClick(pad, Qt::Key_Escape);
+    }
+    for (const auto* action : {"today.split", "today.setup", "today.job", "today.import", "today.search"}) {
+        pad->setFocus();
+        session->actions().find(QString::fromLatin1(action))->trigger();
+        settle();
+        look(Screen::Today, QString::fromLatin1(action));
+        for (int i = 0; i < 2 && QApplication::focusWidget(); ++i)
+            QTest::keyClick(QApplication::focusWidget(), Qt::Key_Escape);
     }
 }
 

@@ -6,11 +6,12 @@
 #include <QClipboard>
 #include <QLabel>
 #include <QLineEdit>
+#include <QPushButton>
 
 #include <gtest/gtest.h>
 
 #include "core/work/attempts.hpp"
-#include "tests/support/ui_rig.hpp"
+#include "tests/support/pad_crew.hpp"
 #include "ui/care/care_desk.hpp"
 #include "ui/today/today_page.hpp"
 
@@ -20,42 +21,6 @@ namespace {
 using namespace arc::literals;
 using test::eventually;
 
-struct Crew {
-    ToolId splicer, cleaver;
-    JobId job;
-    ClosureId closure;
-};
-
-Crew makeCrew(test::UiRig& rig, int grooves) {
-    Crew crew{rig.newId<ToolId>(), rig.newId<ToolId>(), rig.newId<JobId>(), rig.newId<ClosureId>()};
-    Splicer splicer;
-    splicer.kind = grooves > 1 ? SplicerKind::MassFusion : SplicerKind::SingleFibre;
-    splicer.grooves = grooves;
-    rig.write(Tool{crew.splicer, "S-01", "Heron", splicer, Service::InUse});
-    rig.write(Tool{crew.cleaver, "C-01", "", Cleaver{}, Service::InUse});
-    rig.write(Pairing{rig.newId<EntryId>(), crew.splicer, crew.cleaver, rig.clock.now()});
-    Job job{crew.job, "HR-B", "Harrow Ridge backbone", {}};
-    job.rule.perSplice = 150_mdb;
-    job.rule.average = 100_mdb;
-    rig.write(job);
-    Cable cable;
-    cable.id = rig.newId<CableId>();
-    cable.job = crew.job;
-    cable.label = "A";
-    cable.fibreCount = 48;
-    cable.unit = grooves > 1 ? FibreUnit::Ribbon : FibreUnit::Tube;
-    rig.write(cable);
-    Closure closure;
-    closure.id = crew.closure;
-    closure.job = crew.job;
-    closure.label = "HR-17";
-    closure.cableA = cable.id;
-    closure.trays = 2;
-    for (int n = 1; n <= 48; ++n) closure.plan.push_back({n, n});
-    rig.write(closure);
-    return crew;
-}
-
 std::vector<SpliceRow> onDisk(test::UiRig& rig) {
     return rig.reopened()->splices({}, PageOrder::OldestFirst, std::nullopt, 1000).value();
 }
@@ -63,7 +28,7 @@ std::vector<SpliceRow> onDisk(test::UiRig& rig) {
 class Pad : public testing::Test {
   protected:
     void begin(int grooves) {
-        crew = makeCrew(rig, grooves);
+        crew = test::makePadCrew(rig, grooves);
         session = &rig.start();
         page = std::make_unique<TodayPage>(*session);
         page->resize(1250, 768);
@@ -76,7 +41,7 @@ class Pad : public testing::Test {
     int press(const QString& keys) { return test::typeKeys(pad(), keys); }
 
     test::UiRig rig;
-    Crew crew{};
+    test::PadCrew crew{};
     Session* session = nullptr;
     std::unique_ptr<TodayPage> page;
 };
@@ -180,6 +145,65 @@ TEST_F(Pad, ReasonsByKeyboardForAReSplice) {
     EXPECT_EQ(rows[1].reading.note, "re-spliced: bubble");
 }
 
+TEST_F(Pad, AnAttemptOfTheWrongFibreIsTakenApartAndTakenBackByName) {
+    begin(1);
+    press("22\r4\r");  // the second one was made at fibre 2
+    QTest::keyClick(pad(), Qt::Key_Up);
+    press("t");
+    auto* line = qobject_cast<QLineEdit*>(QApplication::focusWidget());
+    ASSERT_TRUE(line);
+    EXPECT_EQ(line->accessibleName(), "Fibre");
+    EXPECT_EQ(line->text(), "2") << "the next fibre that waits is offered";
+    QTest::keyClicks(line, "99");
+    QTest::keyClick(line, Qt::Key_Return);
+    EXPECT_EQ(onDisk(rig).size(), 2u);
+    EXPECT_TRUE(line->isVisible()) << "fibre 99 is not in this closure; the question stays";
+    line->selectAll();
+    QTest::keyClicks(line, "2");
+    QTest::keyClick(line, Qt::Key_Return);
+    const auto fibres = [&] {
+        std::vector<std::string> names;
+        for (const auto& row : onDisk(rig))
+            names.push_back(row.reading.fibreA + "/" + std::to_string(row.reading.attempt));
+        return names;
+    };
+    EXPECT_EQ(fibres(), (std::vector<std::string>{"1/1", "2/1"}));
+    EXPECT_EQ(onDisk(rig)[1].reading.note, "moved from fibre 1");
+    EXPECT_TRUE(pad()->currentRow()->accessibleName().contains("fibre 1 ")) << "still to be re-spliced";
+    EXPECT_EQ(session->undo().undoText(), "Split: attempt 2 of fibre 1 belongs to fibre 2");
+    session->undo().undo();
+    EXPECT_EQ(fibres(), (std::vector<std::string>{"1/1", "1/2"}));
+    session->undo().redo();
+    EXPECT_EQ(fibres(), (std::vector<std::string>{"1/1", "2/1"}));
+}
+
+TEST_F(Pad, EveryRowInSightIsTallEnoughForAGlovedFinger) {
+    // 15 mm at 96 dots an inch; the page as it is in a window of 1366 x 768.
+    begin(12);
+    page->resize(1250, 768);
+    const double fifteenMm = 15.0 / 25.4 * 96;
+    for (int i = 0; i < 12; ++i) {
+        QApplication::processEvents();
+        const auto* current = pad()->currentRow();
+        ASSERT_TRUE(current && current->isVisible()) << i;
+        EXPECT_TRUE(pad()->rect().contains(QRect(current->mapTo(pad(), QPoint()), current->size())));
+        int bottom = 0, seen = 0;
+        for (const auto* row : pad()->findChildren<PadRow*>()) {
+            if (!row->isVisible()) continue;
+            ++seen;
+            EXPECT_GE(row->height(), fifteenMm - 0.5);
+            EXPECT_GE(row->y(), bottom) << "rows do not lie on each other";
+            bottom = row->y() + row->height();
+        }
+        EXPECT_GE(seen, 5);
+        press("3\r");
+    }
+    for (const auto* one : pad()->findChildren<QPushButton*>()) {
+        if (!one->isVisible()) continue;
+        EXPECT_GE(one->height(), fifteenMm - 0.5) << one->text().toStdString();
+    }
+}
+
 TEST_F(Pad, UndoAndRedoOfThisSitting) {
     begin(12);
     press("3\r4\r");
@@ -227,7 +251,7 @@ TEST_F(Pad, ImpossibleValuesAreCaughtAndNothingIsWritten) {
 }
 
 TEST_F(Pad, AHeldSplicerAsksForANameAndAReasonOnce) {
-    crew = makeCrew(rig, 1);
+    crew = test::makePadCrew(rig, 1);
     // New electrodes and no calibration since: the splicer is on hold.
     CareRecord electrodes;
     electrodes.id = rig.newId<CareId>();
