@@ -127,6 +127,11 @@ QWidget* SetUpPanel::add(QGridLayout* grid, int row, int column, const QString& 
     auto* label = words(name, TextRole::Soft, this);
     label->setBuddy(control);
     control->setAccessibleName(name);
+    if (auto* choice = qobject_cast<QComboBox*>(control)) {
+        // A long title does not widen the sheet beyond the screen.
+        choice->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
+        choice->setMinimumContentsLength(8);
+    }
     control->setMinimumHeight(currentTheme().px(Touch::Usual) + currentTheme().px(4));
     auto* cell = new QVBoxLayout;
     cell->setSpacing(currentTheme().px(3));
