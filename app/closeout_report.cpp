@@ -18,11 +18,10 @@ namespace {
 
 constexpr const char* pdfName = "record.pdf";
 
-Result<void> writePdf(const closeout::Record& record, PaperSize paper, const std::filesystem::path& file,
-                      Progress& progress) {
+Result<void> writePdf(const closeout::Record& record, closeout::PaperSize paper,
+                      const std::filesystem::path& file, Progress& progress) {
 #ifdef ARC_PRINT
-    return print::writeRecordPdf(record, paper == PaperSize::A4 ? print::Paper::A4 : print::Paper::Letter,
-                                 file, progress);
+    return print::writeRecordPdf(record, paper, file, progress);
 #else
     (void)record, (void)paper, (void)file, (void)progress;
     return fail(ProblemCode::Unavailable, "this build has no pages: it was made without Qt", "",
@@ -73,6 +72,8 @@ Result<CloseoutWritten> writeCloseoutFolder(Logbook& book, const CloseoutRequest
                                             Random& random, Progress& progress) {
     auto record = closeoutRecord(book, request.job, request.state, request.issuedBy, clock, progress);
     if (!record) return tl::unexpected(record.error());
+    const auto chosen = closeout::paperOf(book);
+    if (!chosen) return tl::unexpected(chosen.error());
     const auto config = storage::configFolder();
     if (!config) return tl::unexpected(config.error());
     const auto key = storage::deviceKey(*config);
@@ -85,9 +86,10 @@ Result<CloseoutWritten> writeCloseoutFolder(Logbook& book, const CloseoutRequest
 #endif
 
     // Pages take as long as all other exports together, so they are made beside them.
-    auto pages = std::async(std::launch::async, [&, paper = request.paper, file = stage->file(pdfName)] {
-        return writePdf(*record, paper, file, progress);
-    });
+    auto pages = std::async(std::launch::async,
+                            [&, paper = request.paper.value_or(*chosen), file = stage->file(pdfName)] {
+                                return writePdf(*record, paper, file, progress);
+                            });
     CloseoutWritten written;
     Result<void> exported;
     for (const storage::CloseoutExport& one : storage::closeoutExports()) {

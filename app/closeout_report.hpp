@@ -2,23 +2,23 @@
 // Making a closeout record folder out of a logbook: shared by the headless command and the window.
 #pragma once
 #include <filesystem>
+#include <optional>
 #include <string>
 #include <vector>
 
 #include "core/closeout/build.hpp"
+#include "core/closeout/paper.hpp"
 #include "core/logbook.hpp"
 #include "core/ports.hpp"
 #include "core/result.hpp"
 
 namespace arc::app {
 
-enum class PaperSize { A4, Letter };
-
 struct CloseoutRequest {
     JobId job;
     closeout::RecordState state = closeout::RecordState::Draft;
-    std::string issuedBy;  ///< needed for a final record
-    PaperSize paper = PaperSize::A4;
+    std::string issuedBy;                        ///< needed for a final record
+    std::optional<closeout::PaperSize> paper{};  ///< none: the crew's choice
     std::filesystem::path folder;
 };
 

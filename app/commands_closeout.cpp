@@ -124,10 +124,13 @@ Exit write(Logbook& book, CloseoutRequest request, const Arguments& arguments, E
 
 Exit runCloseout(const Arguments& arguments, Environment& environment) {
     const bool isFinal = arguments.has("--final"), isDecision = arguments.has("--dispose");
-    const auto paper = arguments.maybe("--paper").value_or("a4");
-    if (paper != "a4" && paper != "letter")
-        return refuse({ProblemCode::BadInput, "the paper is a4 or letter", "--paper " + paper, ""},
-                      environment);
+    std::optional<closeout::PaperSize> paper;
+    if (const auto given = arguments.maybe("--paper")) {
+        paper = closeout::paperNamed(*given);
+        if (!paper)
+            return refuse({ProblemCode::BadInput, "the paper is a4 or letter", "--paper " + *given, ""},
+                          environment);
+    }
     if (isFinal && !arguments.has("--out"))
         return refuse({ProblemCode::BadInput, "a final record needs a folder", "--final", "Add --out DIR"},
                       environment);
@@ -150,7 +153,7 @@ Exit runCloseout(const Arguments& arguments, Environment& environment) {
     request.job = job->id;
     request.state = isFinal ? closeout::RecordState::Final : closeout::RecordState::Draft;
     request.issuedBy = arguments.maybe("--by").value_or("");
-    request.paper = paper == "a4" ? PaperSize::A4 : PaperSize::Letter;
+    request.paper = paper;
     request.folder = arguments.one("--out");
     return write(**book, request, arguments, environment);
 }
@@ -218,7 +221,7 @@ std::vector<Command> closeoutCommands() {
              {{"BOOK", "the logbook", Takes::One, Needed::Yes},
               {"--job", "label of the job", Takes::One, Needed::Yes},
               {"--out", "write the record into this folder; without it the exceptions are listed"},
-              {"--paper", "a4 (default) or letter"},
+              {"--paper", "a4 or letter; without it the crew's choice in the logbook, else a4"},
               {"--final", "issue a numbered record; every exception must be decided on", Takes::Nothing},
               {"--by", "name of who decides or issues"},
               {"--dispose",

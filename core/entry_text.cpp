@@ -22,6 +22,10 @@ std::string count(std::size_t number, const std::string& one, const std::string&
     return std::to_string(number) + " " + (number == 1 ? one : many);
 }
 
+std::string by(const std::string& who) {
+    return who.empty() ? "" : " by " + who;
+}
+
 std::string reason(const std::string& why) {
     return why.empty() ? "" : ": " + why;
 }
@@ -111,7 +115,7 @@ std::string one(const CardEdition& e) {
     return "Care card " + title(e.action) + ", version " + std::to_string(e.version);
 }
 std::string one(const HoldOverride& h) {
-    return "Hold overridden" + reason(h.reason);
+    return "Hold overridden" + by(h.by) + reason(h.reason);
 }
 std::string one(const BaselineChoice& b) {
     return "Baseline moved for " + b.stratum + reason(b.reason);
@@ -121,10 +125,10 @@ std::string one(const SignalAnswer& a) {
            reason(a.reason);
 }
 std::string one(const ExceptionDisposition& d) {
-    return "Exception decided: " + d.disposition;
+    return "Exception " + d.exceptionKey + " " + d.disposition + by(d.by) + reason(d.reason);
 }
 std::string one(const IssuedRecord& r) {
-    return "Closeout record " + std::to_string(r.number) + " issued" +
+    return "Closeout record " + std::to_string(r.number) + " issued" + by(r.by) +
            (r.supersedes ? ", supersedes " + std::to_string(*r.supersedes) : "");
 }
 std::string one(const Setting& s) {

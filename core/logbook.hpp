@@ -48,7 +48,7 @@ struct JournalLine {
 struct SpliceRow {
     SpliceArc arc;  ///< readings left empty
     Reading reading;
-    int versions = 1;       ///< > 1: corrected after the fact
+    int versions = 1;       ///< different losses it has had; > 1: corrected after the fact
     std::uint64_t row = 0;  ///< for paging
 };
 
@@ -118,6 +118,9 @@ class Logbook {
     // Journal.
     virtual Result<std::vector<JournalLine>> historyOf(const Uuid& record) = 0;
     virtual Result<std::vector<JournalLine>> journal(std::uint64_t beforeRow, std::size_t limit) = 0;
+    /// The record a journal row is about; none when it is about several, as an import is. May take as long as
+    /// reading all splices once, so ask from a worker.
+    virtual Result<std::optional<Uuid>> recordBehind(std::uint64_t row) = 0;
     /// Hash over all devices' last journal hashes, lower-case hex; printed on the closeout.
     virtual Result<std::string> journalHead() = 0;
 

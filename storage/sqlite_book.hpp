@@ -49,6 +49,7 @@ class SqliteBook final : public Logbook {
 
     Result<std::vector<JournalLine>> historyOf(const Uuid& record) override;
     Result<std::vector<JournalLine>> journal(std::uint64_t beforeRow, std::size_t limit) override;
+    Result<std::optional<Uuid>> recordBehind(std::uint64_t row) override;
     Result<std::string> journalHead() override;
     Result<std::uint64_t> changeCount() override;
 

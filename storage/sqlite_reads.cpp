@@ -210,6 +210,30 @@ Result<std::vector<JournalLine>> SqliteBook::journal(std::uint64_t beforeRow, st
     });
 }
 
+Result<std::optional<Uuid>> SqliteBook::recordBehind(std::uint64_t row) {
+    return read([this, row]() -> Result<std::optional<Uuid>> {
+        const auto number = static_cast<std::int64_t>(row);
+        std::vector<Uuid> found;
+        const auto take = [&](const char* sql) {
+            Query q = book_.connection->query(sql);
+            q.with(number);
+            while (q.step()) found.push_back(q.uuid(0));
+        };
+        take("SELECT DISTINCT id FROM record WHERE journal = ? LIMIT 2");
+        // Splices have no index by journal row, it would slow every entry down. The newest are asked for
+        // most.
+        if (found.empty())
+            take(
+                "SELECT i.id FROM arc a JOIN identity i ON i.key = a.key WHERE a.journal = ? "
+                "ORDER BY a.key DESC LIMIT 2");
+        if (found.empty())
+            take(
+                "SELECT DISTINCT i.id FROM reading r JOIN identity i ON i.key = r.arc WHERE r.journal = ? "
+                "ORDER BY r.arc DESC LIMIT 2");
+        return found.size() == 1 ? std::optional(found.front()) : std::nullopt;
+    });
+}
+
 Result<std::string> SqliteBook::journalHead() {
     return read([this]() -> Result<std::string> {
         Query q = book_.connection->query("SELECT id, last_hash FROM device ORDER BY id");

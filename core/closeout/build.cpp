@@ -9,6 +9,7 @@
 #include "core/closeout/chains.hpp"
 #include "core/closeout/equipment.hpp"
 #include "core/closeout/find_exceptions.hpp"
+#include "core/closeout/issued.hpp"
 
 namespace arc::closeout {
 namespace {
@@ -176,12 +177,8 @@ Result<void> issue(Record& record, const BuildSettings& settings, const std::vec
         return fail(ProblemCode::BadInput, "a final record needs the name of who issues it");
     record.state = RecordState::Final;
     record.issuedBy = settings.issuedBy;
-    record.number = 1;
-    for (const IssuedRecord& earlier : issued) {
-        if (earlier.number < *record.number) continue;
-        record.number = earlier.number + 1;
-        record.supersedes = earlier.number;
-    }
+    record.number = nextNumber(issued);
+    record.supersedes = latestNumber(issued);
     return {};
 }
 

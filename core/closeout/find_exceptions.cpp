@@ -296,6 +296,15 @@ class Finder {
 
 }  // namespace
 
+const Splice* spliceOf(const Record& record, const Exception& exception) {
+    for (const ClosureSection& section : record.closures) {
+        if (section.label != exception.where) continue;
+        for (const Splice& splice : section.splices)
+            if (spliceKey(exception.kind, section, splice) == exception.key) return &splice;
+    }
+    return nullptr;
+}
+
 std::string ranges(std::vector<int> numbers) {
     std::ranges::sort(numbers);
     std::string text;

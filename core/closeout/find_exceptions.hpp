@@ -13,6 +13,9 @@ namespace arc::closeout {
 void findExceptions(Record& record, const std::vector<HoldOverride>& overrides,
                     const std::vector<ExceptionDisposition>& dispositions);
 
+/// The one splice an exception is about; null when it is about several or none.
+const Splice* spliceOf(const Record& record, const Exception& exception);
+
 /// "1-4, 7, 9-12": ascending numbers in short.
 std::string ranges(std::vector<int> numbers);
 

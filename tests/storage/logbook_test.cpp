@@ -118,6 +118,40 @@ TEST_F(LogbookTest, AReadingIsCorrectedByANewVersionAndTheOldOneStays) {
     });
 }
 
+TEST_F(LogbookTest, OnlyAnotherLossIsACorrection) {
+    const SpliceArc made = someArc(1, 1'900'000'000'000);
+    save({made});
+    Reading kept = made.readings[0];
+    kept.note = "kept: fibre is short";
+    save({ReadingChange{made.id, kept}});
+    const auto versions = [&] {
+        return book_->splices({}, PageOrder::OldestFirst, {}, 10).value()[0].versions;
+    };
+    EXPECT_EQ(versions(), 1);
+    Reading other = kept;
+    other.loss = Loss{310};
+    save({ReadingChange{made.id, other}});
+    EXPECT_EQ(versions(), 2);
+    save({ReadingChange{made.id, kept}});
+    EXPECT_EQ(versions(), 2) << "that it was changed stays known when it is put back";
+}
+
+TEST_F(LogbookTest, EveryJournalLineLeadsToItsRecord) {
+    const SpliceArc made = someArc(2, 1'900'000'000'000);
+    Reading corrected = made.readings[1];
+    corrected.loss = Loss{310};
+    Tool renamed = splicer_;
+    renamed.nickname = "Heron";
+    const std::vector<Entry> entries{made, ReadingChange{made.id, corrected}, renamed,
+                                     Withdrawal{made.id.uuid, "undone"}};
+    const auto receipt = book_->append(entries, context).value();
+    nowAndReopened([&](Logbook& book) {
+        for (std::size_t i = 0; i < entries.size(); ++i)
+            EXPECT_EQ(book.recordBehind(receipt.firstJournalRow + i).value(), recordOf(entries[i])) << i;
+        EXPECT_EQ(book.recordBehind(receipt.lastJournalRow + 1).value(), std::nullopt);
+    });
+}
+
 TEST_F(LogbookTest, WhatWasTakenBackIsLeftOutAndCanComeAgain) {
     const SpliceArc made = someArc(2, 1'900'000'000'000);
     save({made});

@@ -113,6 +113,7 @@ class MemoryLogbook final : public Logbook {
     Result<std::vector<JournalLine>> journal(std::uint64_t, std::size_t) override {
         return std::vector<JournalLine>{};
     }
+    Result<std::optional<Uuid>> recordBehind(std::uint64_t) override { return std::optional<Uuid>{}; }
     Result<std::string> journalHead() override { return head; }
     Result<std::uint64_t> changeCount() override { return changes; }
 

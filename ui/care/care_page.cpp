@@ -499,6 +499,19 @@ QWidget* CarePage::firstFocus() {
     return m_tool;
 }
 
+std::optional<Subject> CarePage::subject() {
+    const auto look = m_desk.look();
+    const auto* life = look && m_chosen < m_items.size() ? look->lifeOf(m_items[m_chosen].tool) : nullptr;
+    if (!life) return std::nullopt;
+    // The last time this care was done; until then the tool itself.
+    const auto last = life->lastCare.find(m_items[m_chosen].action);
+    if (last == life->lastCare.end()) return Subject{life->tool.id.uuid, text::words(life->tool.label)};
+    const auto* card = look->situation.deck.find(last->first);
+    return Subject{last->second.id.uuid, tr("%1 of %2")
+                                             .arg(card ? text::fromCard(card->title) : text::words(last->first),
+                                                  text::words(life->tool.label))};
+}
+
 bool CarePage::settled() const {
     return !m_desk.pending();
 }

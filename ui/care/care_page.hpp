@@ -32,6 +32,7 @@ class CarePage : public Page {
 
     void open(const Target& target) override;
     [[nodiscard]] QWidget* firstFocus() override;
+    [[nodiscard]] std::optional<Subject> subject() override;
     [[nodiscard]] bool settled() const override;
     /// The card that is being run; null when none is.
     [[nodiscard]] CardRunner* runner() const { return m_runner; }

@@ -7,6 +7,7 @@
 
 #include <algorithm>
 
+#include "core/closeout/issued.hpp"
 #include "ui/text/format.hpp"
 #include "ui/theme/state_mark.hpp"
 #include "ui/theme/theme.hpp"
@@ -15,7 +16,8 @@ namespace arc::ui {
 
 namespace {
 
-enum Data { idRole = Qt::UserRole, wordsRole, shareRole, openRole, titleRole };
+enum Data { idRole = Qt::UserRole, wordsRole, shareRole, openRole, titleRole, kindRole };
+enum Kind { JobItem, ClosureItem, IssuedItem, ClashItem };
 
 class JobDelegate : public QStyledItemDelegate {
   public:
@@ -23,7 +25,9 @@ class JobDelegate : public QStyledItemDelegate {
 
     [[nodiscard]] QSize sizeHint(const QStyleOptionViewItem&, const QModelIndex& index) const override {
         const Theme theme = currentTheme();
-        return {theme.px(240), theme.px(index.parent().isValid()                     ? 46
+        const bool issued = index.data(kindRole).toInt() >= IssuedItem;
+        return {theme.px(240), theme.px(issued                                       ? 36
+                                        : index.parent().isValid()                   ? 46
                                         : index.data(titleRole).toString().isEmpty() ? 54
                                                                                      : 70)};
     }
@@ -49,7 +53,8 @@ class JobDelegate : public QStyledItemDelegate {
         int top = box.top() + theme.px(job ? 7 : 4);
         const QString words = index.data(wordsRole).toString();
         painter->setFont(theme.font(Text::Small));
-        painter->setPen(chosen ? theme.colour(Role::Ink) : theme.colour(Role::Soft));
+        const bool clash = index.data(kindRole).toInt() == ClashItem;
+        painter->setPen(theme.colour(clash ? Role::Drifting : chosen ? Role::Ink : Role::Soft));
         painter->drawText(QRect(left, top, right - left, line), Qt::AlignRight | Qt::AlignVCenter, words);
         const int room = right - left - painter->fontMetrics().horizontalAdvance(words) - theme.px(10);
         painter->setFont(theme.font(job ? Text::Strong : Text::Body, job ? Weight::Bold : Weight::Regular));
@@ -122,9 +127,11 @@ void JobTree::fill(QTreeWidgetItem* item, const std::optional<Done>& done, std::
 }
 
 void JobTree::show(const std::vector<Job>& jobs,
-                   const std::map<JobId, std::shared_ptr<const closeout::Record>>& records) {
+                   const std::map<JobId, std::shared_ptr<const closeout::Record>>& records,
+                   const IssuedByJob& issued) {
     const auto before = job();
-    const auto closureBefore = closure();
+    const QString childBefore =
+        currentItem() && currentItem()->parent() ? currentItem()->data(0, idRole).toString() : QString();
     const QSignalBlocker quiet(this);
     clear();
     QTreeWidgetItem* again = nullptr;
@@ -135,6 +142,7 @@ void JobTree::show(const std::vector<Job>& jobs,
         item->setToolTip(0, text::words(one.title));
         item->setData(0, idRole, idText(one.id.uuid));
         if (before == one.id) again = item;
+        if (const auto found = issued.find(one.id); found != issued.end()) addIssued(item, found->second);
         const auto known = records.find(one.id);
         if (known == records.end()) {
             item->setData(0, wordsRole, tr("…"));
@@ -148,21 +156,48 @@ void JobTree::show(const std::vector<Job>& jobs,
              record.plan ? std::optional(Done{record.plan->planned, record.plan->spliced, open})
                          : std::nullopt,
              closeout::spliceCount(record));
+        int place = 0;
         for (const auto& section : record.closures) {
-            auto* child = new QTreeWidgetItem(item);
+            auto* child = new QTreeWidgetItem;
+            // Records stand below the closures.
+            item->insertChild(place++, child);
+            child->setData(0, kindRole, ClosureItem);
             child->setText(0, text::words(section.label));
             child->setData(0, idRole, section.closure ? idText(section.closure->uuid) : QString());
             std::optional<Done> done;
             if (const auto& c = section.completeness)
                 done = Done{c->planned, c->spliced, static_cast<int>(c->open.size())};
             fill(child, done, section.splices.size());
-            if (before == one.id && closureBefore && section.closure == closureBefore) again = child;
         }
     }
+    for (int i = 0; again && !childBefore.isEmpty() && i < again->childCount(); ++i)
+        if (again->child(i)->data(0, idRole).toString() == childBefore) {
+            again = again->child(i);
+            break;
+        }
     if (!again && topLevelItemCount() > 0) again = topLevelItem(topLevelItemCount() - 1);
     if (!again) return;
     (again->parent() ? again->parent() : again)->setExpanded(true);
     setCurrentItem(again);
+}
+
+void JobTree::addIssued(QTreeWidgetItem* job, const std::vector<IssuedRecord>& issued) {
+    const auto twice = closeout::numbersGivenTwice(issued);
+    for (const auto& record : issued) {
+        auto* item = new QTreeWidgetItem(job);
+        item->setText(0, tr("Record no. %1").arg(record.number));
+        item->setData(0, idRole, idText(record.id.uuid));
+        const auto later = closeout::supersededBy(record, issued);
+        const bool clash = std::ranges::count(twice, record.number) > 0 && !later;
+        item->setData(0, kindRole, clash ? ClashItem : IssuedItem);
+        const QString when = tr("%1, %2").arg(text::day(record.at), text::words(record.by));
+        item->setData(0, wordsRole,
+                      clash   ? tr("number given twice; %1").arg(when)
+                      : later ? tr("superseded by no. %1").arg(*later)
+                              : when);
+        item->setToolTip(0,
+                         tr("Issued on %1 by %2").arg(text::dayAndClock(record.at), text::words(record.by)));
+    }
 }
 
 std::optional<JobId> JobTree::job() const {
@@ -175,9 +210,18 @@ std::optional<JobId> JobTree::job() const {
 
 std::optional<ClosureId> JobTree::closure() const {
     const auto* item = currentItem();
-    if (!item || !item->parent()) return std::nullopt;
+    if (!item || item->data(0, kindRole).toInt() != ClosureItem) return std::nullopt;
     const auto id = parseUuid(item->data(0, idRole).toString().toStdString());
     return id ? std::optional(ClosureId{*id}) : std::nullopt;
+}
+
+std::optional<Subject> JobTree::subject() const {
+    const auto* item = currentItem();
+    const auto id = item ? parseUuid(item->data(0, idRole).toString().toStdString()) : std::nullopt;
+    if (!id) return std::nullopt;
+    const QString name = item->parent() ? tr("%1 of %2").arg(item->text(0), item->parent()->text(0))
+                                        : tr("job %1").arg(item->text(0));
+    return Subject{*id, name};
 }
 
 void JobTree::choose(JobId wanted) {

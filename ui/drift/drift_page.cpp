@@ -174,6 +174,12 @@ QWidget* DriftPage::firstFocus() {
     return m_stack->currentWidget() == m_empty ? nullptr : m_charts;
 }
 
+std::optional<Subject> DriftPage::subject() {
+    const auto* report = splicer();
+    if (!report) return std::nullopt;
+    return Subject{report->splicer.uuid, text::words(report->label)};
+}
+
 bool DriftPage::settled() const {
     return m_view && m_view == m_session.drift();
 }

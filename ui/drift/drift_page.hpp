@@ -28,6 +28,7 @@ class DriftPage : public Page {
 
     void open(const Target& target) override;
     [[nodiscard]] QWidget* firstFocus() override;
+    [[nodiscard]] std::optional<Subject> subject() override;
     [[nodiscard]] bool settled() const override;
 
   protected:

@@ -155,6 +155,16 @@ QWidget* KitPage::firstFocus() {
     return m_cards.empty() ? nullptr : m_cards.front();
 }
 
+std::optional<Subject> KitPage::subject() {
+    const auto* life = m_look && m_chosen ? m_look->lifeOf(*m_chosen) : nullptr;
+    if (!life) return std::nullopt;
+    const auto row = static_cast<std::size_t>(std::max(0, m_timeline->currentRow()));
+    if (m_timeline->hasFocus() && row < life->timeline.size() && life->timeline[row].care)
+        return Subject{life->timeline[row].care->uuid,
+                       tr("%1 of %2").arg(text::spoken(life->timeline[row].text), nameOf(life->tool))};
+    return Subject{life->tool.id.uuid, nameOf(life->tool)};
+}
+
 bool KitPage::settled() const {
     auto& desk = CareDesk::of(m_session);
     return m_look && m_look == desk.look() && !desk.pending();

@@ -29,6 +29,7 @@ class KitPage : public Page {
 
     void open(const Target& target) override;
     [[nodiscard]] QWidget* firstFocus() override;
+    [[nodiscard]] std::optional<Subject> subject() override;
     [[nodiscard]] bool settled() const override;
 
   protected:

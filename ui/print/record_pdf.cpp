@@ -19,9 +19,9 @@ namespace {
 
 constexpr int dotsPerInch = 1200;
 
-void prepare(QPdfWriter& writer, const closeout::Record& record, Paper paper) {
+void prepare(QPdfWriter& writer, const closeout::Record& record, closeout::PaperSize paper) {
     writer.setResolution(dotsPerInch);
-    writer.setPageSize(QPageSize(paper == Paper::A4 ? QPageSize::A4 : QPageSize::Letter));
+    writer.setPageSize(QPageSize(paper == closeout::PaperSize::A4 ? QPageSize::A4 : QPageSize::Letter));
     writer.setPageMargins(QMarginsF(0, 0, 0, 0));
     writer.setTitle("Closeout record " + nameOf(record));
     writer.setCreator("Arcwright");
@@ -79,8 +79,8 @@ PrintApplication::~PrintApplication() {
     if (m_parts) qInstallMessageHandler(nullptr);
 }
 
-Result<void> writeRecordPdf(const closeout::Record& record, Paper paper, const std::filesystem::path& path,
-                            Progress& progress) {
+Result<void> writeRecordPdf(const closeout::Record& record, closeout::PaperSize paper,
+                            const std::filesystem::path& path, Progress& progress) {
     if (QFontDatabase::families().isEmpty())
         return fail(ProblemCode::Unavailable, "no font is installed, so the pages would be empty boxes", "",
                     "Install fonts-b612 or fonts-dejavu-core");

@@ -4,17 +4,16 @@
 #include <filesystem>
 #include <memory>
 
+#include "core/closeout/paper.hpp"
 #include "core/closeout/record.hpp"
 #include "core/ports.hpp"
 #include "core/result.hpp"
 
 namespace arc::print {
 
-enum class Paper { A4, Letter };
-
 /// Makes a new file. Problems: no font installed, the file cannot be written, stopped.
-Result<void> writeRecordPdf(const closeout::Record& record, Paper paper, const std::filesystem::path& file,
-                            Progress& progress);
+Result<void> writeRecordPdf(const closeout::Record& record, closeout::PaperSize paper,
+                            const std::filesystem::path& file, Progress& progress);
 
 /// What painting needs of Qt, for programs without a window: does nothing when there is an application
 /// already.

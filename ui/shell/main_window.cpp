@@ -10,6 +10,7 @@
 #include <QStackedWidget>
 #include <QVBoxLayout>
 
+#include "ui/history/history_sheet.hpp"
 #include "ui/shell/finder.hpp"
 #include "ui/shell/first_run.hpp"
 #include "ui/shell/help.hpp"
@@ -137,6 +138,12 @@ void MainWindow::addActions() {
              QStringLiteral("find"),
              {}},
             this, [this] { openFinder(); });
+    all.add({QStringLiteral("history"),
+             tr("History of what is chosen: who wrote what, when, from where"),
+             QKeySequence(Qt::CTRL | Qt::Key_H),
+             QStringLiteral("logbook"),
+             {}},
+            this, [this] { openHistory(); });
     all.add({QStringLiteral("undo"),
              tr("Undo the last entry"),
              QKeySequence(QKeySequence::Undo),
@@ -258,6 +265,11 @@ void MainWindow::openFinder() {
     auto* finder = new Finder(m_session, this);
     finder->setAttribute(Qt::WA_DeleteOnClose);
     finder->popup();
+}
+
+void MainWindow::openHistory() {
+    if (const auto subject = page(m_screen).subject()) return showHistory(m_session, *subject, this);
+    go(Screen::Logbook);
 }
 
 void MainWindow::openHelp(const QString& page) {

@@ -40,6 +40,8 @@ class MainWindow : public QMainWindow {
     void openFinder();
     void openHelp(const QString& page = {});
     void askCrew();
+    /// Of what is chosen on the page that is open; without a choice: the whole journal.
+    void openHistory();
 
   private:
     void build();

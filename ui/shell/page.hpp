@@ -8,7 +8,10 @@
 #pragma once
 #include <QWidget>
 
+#include <optional>
+
 #include "ui/shell/screen.hpp"
+#include "ui/shell/subject.hpp"
 
 namespace arc::ui {
 
@@ -21,6 +24,8 @@ class Page : public QWidget {
     virtual void open(const Target& target) { Q_UNUSED(target) }
     /// Where the keyboard starts; null: the first control in tab order.
     [[nodiscard]] virtual QWidget* firstFocus() { return nullptr; }
+    /// The record that is chosen, whose history one key opens; none: the key opens the whole journal.
+    [[nodiscard]] virtual std::optional<Subject> subject() { return std::nullopt; }
     /// True while nothing the page shows is still being worked out (used for screenshots and tests).
     [[nodiscard]] virtual bool settled() const { return true; }
 };

@@ -5,6 +5,7 @@
 #include "ui/closeout/closeout_page.hpp"
 #include "ui/drift/drift_page.hpp"
 #include "ui/kit/kit_page.hpp"
+#include "ui/logbook/logbook_page.hpp"
 #include "ui/today/today_page.hpp"
 
 namespace arc::ui {
@@ -21,6 +22,7 @@ constexpr PageRow rows[] = {
     {Screen::Care, Qt::Key_F4, "care", make<CarePage>},
     {Screen::Drift, Qt::Key_F5, "drift", make<DriftPage>},
     {Screen::Closeout, Qt::Key_F6, "closeout", make<CloseoutPage>},
+    {Screen::Logbook, Qt::Key_F7, "logbook", make<LogbookPage>},
 };
 
 }  // namespace

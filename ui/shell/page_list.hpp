@@ -16,7 +16,7 @@ class Session;
 
 struct PageRow {
     Screen screen;
-    Qt::Key key;       ///< F2 … F6
+    Qt::Key key;       ///< F2 … F7
     const char* icon;  ///< name in resources/icons
     Page* (*make)(Session& session, QWidget* parent);
 };

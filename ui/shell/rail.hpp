@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The left edge of the window: the mark, the five screens, help, and at the foot who is at the keyboard and
+// The left edge of the window: the mark, the screens, help, and at the foot who is at the keyboard and
 // when the last entry was on disk.
 #pragma once
 #include <QPushButton>

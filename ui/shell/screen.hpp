@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The five screens, and what a jump to one of them is about.
+// The screens, and what a jump to one of them is about.
 #pragma once
 #include <QMetaType>
 #include <QString>
@@ -13,8 +13,8 @@
 
 namespace arc::ui {
 
-enum class Screen { Today, Kit, Care, Drift, Closeout };
-inline constexpr int screenCount = 5;
+enum class Screen { Today, Kit, Care, Drift, Closeout, Logbook };
+inline constexpr int screenCount = 6;
 
 /// Name for files and settings: "today", …
 QString keyOf(Screen screen);

@@ -231,6 +231,17 @@ void SpliceSearch::attach() {
     openAttachments(m_session, std::move(subjects), this);
 }
 
+std::optional<Subject> SpliceSearch::subject() const {
+    const auto index = m_table->currentIndex();
+    if (!index.isValid()) return std::nullopt;
+    const auto& row = m_model->row(index.row());
+    const QString fibre =
+        m_model->data(m_model->index(index.row(), SpliceTable::Fibre), Qt::DisplayRole).toString();
+    return Subject{row.arc.id.uuid, fibre.isEmpty()
+                                        ? m_model->closureName(row.arc)
+                                        : tr("fibre %1, %2").arg(fibre, m_model->closureName(row.arc))};
+}
+
 bool SpliceSearch::eventFilter(QObject* watched, QEvent* event) {
     if (event->type() != QEvent::KeyPress) return false;
     const auto* key = static_cast<QKeyEvent*>(event);

@@ -8,6 +8,7 @@
 
 #include "core/logbook.hpp"
 #include "ui/shell/session.hpp"
+#include "ui/shell/subject.hpp"
 
 class QComboBox;
 class QLabel;
@@ -25,6 +26,8 @@ class SpliceSearch : public QWidget {
     void begin();
     /// The last question is answered.
     [[nodiscard]] bool settled() const;
+    /// The splice that is chosen in the table.
+    [[nodiscard]] std::optional<Subject> subject() const;
 
   Q_SIGNALS:
     void left();

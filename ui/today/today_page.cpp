@@ -203,6 +203,16 @@ QWidget* TodayPage::firstFocus() {
     return m_here ? static_cast<QWidget*>(m_pad) : m_empty;
 }
 
+std::optional<Subject> TodayPage::subject() {
+    if (m_stack->currentWidget() == m_search) return m_search->subject();
+    const auto& pad = m_pad->pad();
+    if (m_stack->currentWidget() != m_work || !pad || pad->current() >= pad->rows().size())
+        return std::nullopt;
+    const auto& row = pad->rows()[pad->current()];
+    if (row.attempts.empty()) return std::nullopt;
+    return Subject{row.attempts.back().arc.uuid, tr("fibre %1").arg(text::words(row.fibre.nameA))};
+}
+
 bool TodayPage::settled() const {
     return !m_desk.pending() && m_averageJobs == 0;
 }

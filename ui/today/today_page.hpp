@@ -33,6 +33,7 @@ class TodayPage : public Page {
 
     void open(const Target& target) override;
     [[nodiscard]] QWidget* firstFocus() override;
+    [[nodiscard]] std::optional<Subject> subject() override;
     [[nodiscard]] bool settled() const override;
     [[nodiscard]] LossPad& pad() { return *m_pad; }
 

@@ -175,6 +175,10 @@ TEST(CloseoutRecord, ListsOverridesCorrectionsAndDoubleEntries) {
     EXPECT_EQ(find(record, ExceptionKind::OverrideUsed)->splices, 1u);
     EXPECT_EQ(find(record, ExceptionKind::Corrected)->key, "corrected/HR-17/1/00000001");
     EXPECT_EQ(find(record, ExceptionKind::EnteredTwice)->key, "entered_twice/HR-17/2/00000003");
+    const Splice* corrected = spliceOf(record, *find(record, ExceptionKind::Corrected));
+    ASSERT_NE(corrected, nullptr);
+    EXPECT_EQ(corrected->final().arc, idOf<ArcId>(1));
+    EXPECT_EQ(spliceOf(record, *find(record, ExceptionKind::OverrideUsed)), nullptr);
 }
 
 TEST(CloseoutRecord, ANewReadingIsNotCoveredByAnOldDisposition) {

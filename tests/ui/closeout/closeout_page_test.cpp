@@ -13,6 +13,7 @@
 #include "ui/care/care_desk.hpp"
 #include "ui/closeout/exception_list.hpp"
 #include "ui/closeout/job_tree.hpp"
+#include "ui/closeout/record_bar.hpp"
 
 namespace arc::ui {
 namespace {
@@ -58,6 +59,7 @@ class CloseoutScreen : public testing::Test {
             [&] { return CareDesk::of(*session).look() && page->settled() && list()->rowCount() > 0; }));
     }
     ExceptionList* list() { return page->findChild<ExceptionList*>(); }
+    RecordBar* bar() { return page->findChild<RecordBar*>(); }
     QListView* view() {
         for (auto* one : page->findChildren<QListView*>())
             if (one->model() == list()) return one;
@@ -115,9 +117,9 @@ TEST_F(CloseoutScreen, AFinalRecordWaitsForTheDispositions) {
         if (one->accessibleName().contains("final")) final = one;
     ASSERT_TRUE(final);
     EXPECT_FALSE(final->isEnabled());
-    page->writeTo(QString::fromStdString(rig.folder.path.string()), closeout::RecordState::Draft);
-    EXPECT_TRUE(eventually([&] { return page->outcome().startsWith("Written"); }))
-        << page->outcome().toStdString();
+    bar()->writeTo(QString::fromStdString(rig.folder.path.string()), closeout::RecordState::Draft);
+    EXPECT_TRUE(eventually([&] { return bar()->outcome().startsWith("Written"); }))
+        << bar()->outcome().toStdString();
     EXPECT_EQ(written, 1);
     view()->setFocus();
     view()->selectAll();
@@ -132,14 +134,14 @@ TEST_F(CloseoutScreen, AFailedExportSaysOneSentence) {
                                Progress&) -> Result<std::filesystem::path> {
         return fail(ProblemCode::Unavailable, "the disk is full", "/media/stick", "Free some room");
     };
-    page->writeTo("/media/stick", closeout::RecordState::Draft);
-    EXPECT_TRUE(eventually([&] { return page->outcome().startsWith("The disk is full"); }))
-        << page->outcome().toStdString();
+    bar()->writeTo("/media/stick", closeout::RecordState::Draft);
+    EXPECT_TRUE(eventually([&] { return bar()->outcome().startsWith("The disk is full"); }))
+        << bar()->outcome().toStdString();
 }
 
 TEST_F(CloseoutScreen, ARecordIsVerified) {
-    page->verifyAt("/somewhere/closeout-HR-B");
-    EXPECT_TRUE(eventually([&] { return page->outcome().contains("closeout-HR-B"); }));
+    bar()->verifyAt("/somewhere/closeout-HR-B");
+    EXPECT_TRUE(eventually([&] { return bar()->outcome().contains("closeout-HR-B"); }));
 }
 
 }  // namespace

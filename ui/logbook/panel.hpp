@@ -1,0 +1,28 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// What the Logbook screen asks of each of its parts.
+#pragma once
+#include <QWidget>
+
+#include <optional>
+
+#include "ui/shell/subject.hpp"
+
+namespace arc::ui {
+
+class Panel : public QWidget {
+    Q_OBJECT
+  public:
+    using QWidget::QWidget;
+    /// Reads what it shows; called each time it comes on the screen and when the book changed under it.
+    virtual void refresh() {}
+    [[nodiscard]] virtual QWidget* firstFocus() { return nullptr; }
+    [[nodiscard]] virtual std::optional<Subject> subject() { return std::nullopt; }
+    [[nodiscard]] virtual bool settled() const { return true; }
+    /// A word beside its name in the list: "2"; empty: none.
+    [[nodiscard]] virtual QString count() const { return {}; }
+
+  Q_SIGNALS:
+    void countChanged();
+};
+
+}  // namespace arc::ui
