@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/care/queue_row.hpp"
 
+#include <QFontMetrics>
 #include <QKeyEvent>
 #include <QPainter>
 #include <QTextLayout>
@@ -11,6 +12,19 @@
 #include "ui/theme/theme.hpp"
 
 namespace arc::ui {
+namespace {
+
+/// As wide as the longest name of a queue in the language of the window.
+int leadWidth(const Theme& theme) {
+    const QFontMetrics metrics(theme.font(Text::Body, Weight::Bold));
+    int widest = theme.px(82);
+    for (const auto queue :
+         {care::Queue::Hold, care::Queue::NextGap, care::Queue::ShiftEnd, care::Queue::BenchDay})
+        widest = std::max(widest, metrics.horizontalAdvance(titleOf(queue)));
+    return widest + theme.px(10);
+}
+
+}  // namespace
 
 Mark markOf(care::Queue queue) {
     switch (queue) {
@@ -131,7 +145,8 @@ QueueRow::Lines QueueRow::linesIn(int wide) const {
 }
 
 int QueueRow::textLeft() const {
-    return currentTheme().px(12 + 92 + 28);
+    const Theme theme = currentTheme();
+    return theme.px(12) + leadWidth(theme) + theme.px(28);
 }
 
 void QueueRow::keyPressEvent(QKeyEvent* event) {
