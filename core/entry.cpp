@@ -167,6 +167,8 @@ void check(Check& c, const Cable& k) {
     c.line(k.colourOrder, "colourOrder").line(k.fibreType, "fibreType");
     c.that(!k.lengthKm || (*k.lengthKm >= 0 && *k.lengthKm <= 20'000), "lengthKm",
            "the cable length is not between 0 and 20,000 km");
+    c.that(!k.ribbon || (*k.ribbon == RibbonKind::RibbonisedTubes) == (k.unit == FibreUnit::Tube), "ribbon",
+           "loose tubes are ribbonised by hand, a ribbon is flat or web-type");
 }
 void check(Check& c, const Closure& k) {
     c.id(k.id.uuid, "id").id(k.job.uuid, "job").given(k.label, "label");

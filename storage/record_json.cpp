@@ -117,6 +117,8 @@ constexpr Word<Directions> directions[] = {{Directions::OneWay, "one_way"}, {Dir
 constexpr Word<RuleOrigin> ruleOrigins[] = {{RuleOrigin::Sample, "sample"},
                                             {RuleOrigin::Contract, "contract"}};
 constexpr Word<FibreUnit> fibreUnits[] = {{FibreUnit::Tube, "tube"}, {FibreUnit::Ribbon, "ribbon"}};
+constexpr Word<RibbonKind> ribbonKinds[] = {
+    {RibbonKind::Flat, "flat"}, {RibbonKind::WebType, "web"}, {RibbonKind::RibbonisedTubes, "ribbonised"}};
 constexpr Word<Adequacy> adequacies[] = {{Adequacy::Adequate, "adequate"},
                                          {Adequacy::NotAdequate, "not_adequate"}};
 constexpr Word<RunState> runStates[] = {
@@ -225,6 +227,7 @@ Json body(const Cable& c) {
            {"colour_order", c.colourOrder},
            {"fibre_type", c.fibreType}};
     putMaybe(j, "length_km", c.lengthKm);
+    if (c.ribbon) j["ribbon"] = wordOf(ribbonKinds, *c.ribbon);
     return j;
 }
 void fill(const Json& j, Cable& c) {
@@ -237,6 +240,7 @@ void fill(const Json& j, Cable& c) {
     read(j, "colour_order", c.colourOrder);
     read(j, "fibre_type", c.fibreType);
     read(j, "length_km", c.lengthKm);
+    if (j.contains("ribbon")) readWord(j, "ribbon", ribbonKinds, c.ribbon.emplace());
 }
 
 Json body(const Closure& c) {

@@ -231,6 +231,12 @@ CableSetting cable(Fields& f) {
     c.colourOrder = f.text("colour_order", c.colourOrder);
     c.fibreType = f.text("fibre_type", c.fibreType);
     if (f.has("length_km")) c.lengthKm = f.number("length_km", 0);
+    if (f.has("ribbon"))
+        c.ribbon = f.oneOf<RibbonKind>("ribbon",
+                                       {{"flat", RibbonKind::Flat},
+                                        {"web", RibbonKind::WebType},
+                                        {"ribbonised", RibbonKind::RibbonisedTubes}},
+                                       RibbonKind::Flat);
     return c;
 }
 

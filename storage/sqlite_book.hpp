@@ -70,6 +70,7 @@ class SqliteBook final : public Logbook {
     std::optional<SpliceArc> headOf(std::int64_t arcKey);
     std::vector<Reading> readingsOf(std::int64_t arcKey);
     std::optional<SpliceArc> whole(std::int64_t arcKey);
+    HistoryClosure closureWorked(ClosureId id);
 
     template <class T>
     std::vector<T> all(std::string_view kind);

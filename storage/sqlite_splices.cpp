@@ -96,6 +96,23 @@ Result<std::optional<SpliceArc>> SqliteBook::lastArc(ToolId splicer) {
     });
 }
 
+HistoryClosure SqliteBook::closureWorked(ClosureId id) {
+    HistoryClosure worked{id, {}};
+    const auto bodyOf = [this](const Uuid& record, std::string_view kind) -> std::optional<std::string> {
+        Query q = book_.connection->query(
+            "SELECT body FROM record WHERE id = ? AND kind = ? ORDER BY live DESC LIMIT 1");
+        if (!q.with(record).with(kind).step()) return std::nullopt;
+        return std::string(q.text(0));
+    };
+    const auto body = bodyOf(id.uuid, "closure");
+    if (!body) return worked;
+    const auto closure = fromBody<Closure>(*body);
+    for (const auto& side : {closure.cableA, closure.cableB})
+        if (const auto cable = side ? bodyOf(side->uuid, "cable") : std::nullopt)
+            worked.cables.push_back(fromBody<Cable>(*cable));
+    return worked;
+}
+
 Result<SplicerHistory> SqliteBook::history(ToolId splicer, std::optional<std::int64_t> fromMs) {
     return read([&]() -> Result<SplicerHistory> {
         SplicerHistory history;
@@ -107,8 +124,8 @@ Result<SplicerHistory> SqliteBook::history(ToolId splicer, std::optional<std::in
             if (q.with(splicer.uuid).step()) history.label = fromBody<Tool>(q.text(0)).label;
         }
         const auto timeline = pairedCleavers(all<Pairing>("pairing"), splicer);
-        std::vector<std::int64_t> jobKeys, modeKeys;
-        Numbering<std::int64_t, std::int64_t> jobs, modes;
+        std::vector<std::int64_t> jobKeys, modeKeys, closureKeys;
+        Numbering<std::int64_t, std::int64_t> jobs, modes, closures;
         Numbering<ToolId, ToolId> cleavers;
         std::unordered_map<std::int64_t, ToolId> cleaverIds;
         const auto identityOf = [this](std::int64_t key) {
@@ -118,7 +135,8 @@ Result<SplicerHistory> SqliteBook::history(ToolId splicer, std::optional<std::in
         };
         Query q = book_.connection->query(
             "SELECT a.key, a.at_ms, a.offset_min, a.counter_arcs, a.job, a.cleaver, a.mode, a.temp_mk, "
-            "a.pressure_pa, a.channels, r.channel, r.loss_mdb, r.cleave_left_cdeg, r.cleave_right_cdeg, "
+            "a.pressure_pa, a.channels, a.closure, r.channel, r.loss_mdb, r.cleave_left_cdeg, "
+            "r.cleave_right_cdeg, "
             "r.attempt "
             "FROM arc a LEFT JOIN reading r ON r.arc = a.key AND r.live = 1 AND r.state = 0 "
             "WHERE a.splicer = ? AND a.live = 1 AND a.at_ms >= ? "
@@ -146,16 +164,18 @@ Result<SplicerHistory> SqliteBook::history(ToolId splicer, std::optional<std::in
                 a.temperature = maybe<Temperature>(q, 7);
                 a.pressure = maybe<Pressure>(q, 8);
                 a.channels = static_cast<std::uint8_t>(q.integer(9));
+                if (const auto closure = q.maybeInteger(10))
+                    a.closure = closures.of(*closure, closureKeys, [&] { return *closure; });
                 a.firstReading = history.readings.size();
                 history.arcs.push_back(a);
             }
-            if (q.isNull(10)) continue;
+            if (q.isNull(11)) continue;
             HistoryReading r;
-            r.channel = static_cast<std::uint8_t>(q.integer(10));
-            r.loss.value = static_cast<std::int32_t>(q.integer(11));
-            r.cleaveLeft = maybe<Angle>(q, 12);
-            r.cleaveRight = maybe<Angle>(q, 13);
-            r.attempt = static_cast<std::uint8_t>(q.integer(14));
+            r.channel = static_cast<std::uint8_t>(q.integer(11));
+            r.loss.value = static_cast<std::int32_t>(q.integer(12));
+            r.cleaveLeft = maybe<Angle>(q, 13);
+            r.cleaveRight = maybe<Angle>(q, 14);
+            r.attempt = static_cast<std::uint8_t>(q.integer(15));
             history.readings.push_back(r);
             ++history.arcs.back().readingCount;
         }
@@ -166,6 +186,7 @@ Result<SplicerHistory> SqliteBook::history(ToolId splicer, std::optional<std::in
                 "SELECT body FROM record WHERE id = ? AND kind = 'job' ORDER BY live DESC LIMIT 1");
             history.jobLabels.push_back(label.with(id.uuid).step() ? fromBody<Job>(label.text(0)).label : "");
         }
+        for (const auto key : closureKeys) history.closures.push_back(closureWorked({identityOf(key)}));
         for (const auto key : modeKeys) {
             Query word = book_.connection->query("SELECT text FROM word WHERE key = ?");
             if (!word.with(key).step()) throw std::runtime_error("a key without a word");

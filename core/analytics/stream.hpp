@@ -11,6 +11,7 @@
 #include "core/units/id.hpp"
 #include "core/units/instant.hpp"
 #include "core/units/quantity.hpp"
+#include "core/work/job.hpp"
 
 namespace arc {
 
@@ -27,12 +28,20 @@ struct HistoryArc {
     std::optional<ArcCount> counter;
     std::optional<std::uint32_t> job;      ///< index into SplicerHistory::jobs
     std::optional<std::uint32_t> cleaver;  ///< index into SplicerHistory::cleavers
+    std::optional<std::uint32_t> closure;  ///< index into SplicerHistory::closures
     std::uint32_t mode = 0;                ///< index into SplicerHistory::modes
     std::optional<Temperature> temperature;
     std::optional<Pressure> pressure;
     std::uint8_t channels = 1;
     std::uint8_t readingCount = 0;
     std::uint64_t firstReading = 0;  ///< index into SplicerHistory::readings
+};
+
+/// Where fibres were spliced.
+struct HistoryClosure {
+    ClosureId id;
+    std::vector<Cable> cables;  ///< of side A, then of side B, as far as the book knows them
+    bool operator==(const HistoryClosure&) const = default;
 };
 
 /// Arcs in order of (instant, counter, row): arc number n of the splicer is arcs[n - 1].
@@ -45,6 +54,7 @@ struct SplicerHistory {
     std::vector<JobId> jobs;
     std::vector<std::string> jobLabels;
     std::vector<ToolId> cleavers;
+    std::vector<HistoryClosure> closures;
     std::vector<CareRecord> events;  ///< of the splicer and of its cleavers, by time; environment changes too
 };
 

@@ -51,26 +51,50 @@ Instant reachedAt(std::span<const kit::UsePoint> uses, std::int64_t afterMs, std
     return otherwise;
 }
 
-/// Rows of a condition rule for strippers: a strip of shedding ribbon since the last clean.
+/// Strips of ribbon that sheds, by any splicer's crew.
+struct SheddingStrips {
+    std::uint32_t count = 0;
+    Instant first;        ///< of them
+    StrippedSide latest;  ///< what was stripped last
+};
+SheddingStrips sheddingStrips(const Situation& situation, std::int64_t afterMs) {
+    SheddingStrips strips;
+    Instant latest;
+    for (const SplicerHistory& history : situation.histories)
+        for (const HistoryArc& arc : history.arcs) {
+            if (arc.at.ms <= afterMs) continue;
+            const auto sides = strippedFor(arc, history, situation.settings.ribbon);
+            if (!sides) continue;
+            for (const StrippedSide& side : *sides) {
+                if (!sheds(side.ribbon)) continue;
+                if (strips.count == 0 || arc.at < strips.first) strips.first = arc.at;
+                if (strips.count == 0 || latest < arc.at) {
+                    latest = arc.at;
+                    strips.latest = side;
+                }
+                ++strips.count;
+            }
+        }
+    return strips;
+}
+
+/// A condition rule of strippers: a strip of shedding ribbon since the last clean.
 std::optional<DueItem> afterStrip(const Situation& situation, const kit::ToolLife& life, const Card& card,
                                   const DueRule& rule) {
-    if (situation.settings.ribbon == RibbonKind::Flat || kindOf(life.tool) != ToolKind::Stripper)
-        return std::nullopt;
-    const auto uses = kit::usesOf(situation, life.tool.id);
+    if (kindOf(life.tool) != ToolKind::Stripper) return std::nullopt;
     const CareRecord* last =
         card.resets.empty() ? nullptr : kit::lastReset(situation, life.tool, card.resets.front());
-    const std::int64_t after = last ? last->at.ms : INT64_MIN;
-    const std::uint32_t strips = kit::usesBetween(uses, after, situation.now.ms, Per::Use);
-    if (strips == 0) return std::nullopt;
+    const SheddingStrips strips = sheddingStrips(situation, last ? last->at.ms : INT64_MIN);
+    if (strips.count == 0) return std::nullopt;
     DueItem item = itemFor(situation, life.tool, card.id, rule.queue, Basis::Condition,
                            "web_ribbon@" + (last ? toIso(last->at) : std::string("start")));
-    item.since = reachedAt(uses, after, 1, Per::Use, situation.now);
-    item.why = std::string(situation.settings.ribbon == RibbonKind::WebType ? "web-type ribbon"
-                                                                            : "ribbonised loose tubes") +
-               " sheds fragments at every strip";
-    item.basedOn = counted(strips, "strip", "strips") +
-                   " since the last clean, shared by the crew's strippers; " + "after each strip (" +
-                   rule.source + ")";
+    item.since = strips.first;
+    item.why = std::string(title(strips.latest.ribbon)) +
+               (strips.latest.cable.empty() ? "" : " (cable " + strips.latest.cable + ")") +
+               (strips.latest.ribbon == RibbonKind::RibbonisedTubes ? " shed" : " sheds") +
+               " fragments at every strip";
+    item.basedOn = counted(strips.count, "such strip", "such strips") +
+                   " since the last clean, by the crew; after each strip (" + rule.source + ")";
     item.otherwise = rule.otherwise;
     return item;
 }

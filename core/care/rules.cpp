@@ -73,18 +73,6 @@ constexpr std::array<std::string_view, 7> keys{
 
 }  // namespace
 
-std::string_view word(RibbonKind kind) {
-    switch (kind) {
-        case RibbonKind::Flat:
-            return "flat";
-        case RibbonKind::WebType:
-            return "web";
-        case RibbonKind::RibbonisedTubes:
-            return "ribbonised";
-    }
-    return "";
-}
-
 std::span<const std::string_view> settingKeys() {
     return keys;
 }

@@ -10,13 +10,10 @@
 #include "core/analytics/stream.hpp"
 #include "core/care/card.hpp"
 #include "core/care/record.hpp"
+#include "core/care/ribbon.hpp"
 #include "core/kit/tool.hpp"
 
 namespace arc::care {
-
-/// How the crew's ribbon is built: web-type and ribbonised loose tubes shed fragments at every strip.
-enum class RibbonKind { Flat, WebType, RibbonisedTubes };
-std::string_view word(RibbonKind kind);  ///< "flat", "web", "ribbonised"
 
 /// Limits a supervisor may change; keys of the logbook's settings beside them.
 struct Settings {
@@ -26,7 +23,7 @@ struct Settings {
     std::optional<std::uint32_t> electrodeArcs;  ///< care.electrode_arcs; none: what the card says
     int calibrationRuns = 4;                     ///< care.calibration_runs before diagnostics
     double orderWithinDays = 14;                 ///< care.order_days
-    RibbonKind ribbon = RibbonKind::Flat;        ///< care.ribbon
+    RibbonKind ribbon = RibbonKind::Flat;        ///< care.ribbon, where the cable does not say
 };
 /// Reads one setting by its key; refuses a value out of range with a sentence; unknown keys are left alone.
 Result<Settings> withSetting(Settings settings, std::string_view key, std::string_view value);

@@ -54,6 +54,7 @@ struct CableSetting {
     int unitSize = 12;
     std::string colourOrder = "TIA-598", fibreType = "G.652.D";
     std::optional<double> lengthKm;
+    std::optional<RibbonKind> ribbon;
     bool operator==(const CableSetting&) const = default;
 };
 

@@ -27,7 +27,8 @@ class Writer {
             entries.emplace_back(Job{job(j.label), j.label, j.title, j.rule});
             for (const auto& c : j.cables)
                 entries.emplace_back(Cable{cable(j.label, c.label), job(j.label), c.label, c.fibreCount,
-                                           c.unit, c.unitSize, c.colourOrder, c.fibreType, c.lengthKm});
+                                           c.unit, c.unitSize, c.colourOrder, c.fibreType, c.lengthKm,
+                                           c.ribbon});
             for (const auto& c : j.closures)
                 entries.emplace_back(Closure{closure(c.label), job(j.label), c.label,
                                              cable(j.label, c.cableA), cable(j.label, c.cableB), c.trays,

@@ -18,6 +18,17 @@ std::uint32_t indexOf(std::vector<Value>& list, const Value& value) {
     return static_cast<std::uint32_t>(list.size() - 1);
 }
 
+HistoryClosure worked(ClosureId id, const std::vector<Closure>& closures, const std::vector<Cable>& cables) {
+    HistoryClosure found{id, {}};
+    const auto closure =
+        std::find_if(closures.begin(), closures.end(), [&](const auto& c) { return c.id == id; });
+    if (closure == closures.end()) return found;
+    for (const auto& side : {closure->cableA, closure->cableB})
+        for (const auto& cable : cables)
+            if (side == cable.id) found.cables.push_back(cable);
+    return found;
+}
+
 void add(SplicerHistory& history, const SpliceArc& arc, const std::string& jobLabel) {
     HistoryArc row;
     row.at = arc.at;
@@ -45,6 +56,8 @@ std::vector<SplicerHistory> historiesOf(const Scenario& scenario, const Simulate
     const auto entries = entriesOf(scenario, log, 0);
     std::vector<SplicerHistory> histories;
     std::vector<Job> jobs;
+    std::vector<Cable> cables;
+    std::vector<Closure> closures;
     for (const auto& entry : entries) {
         if (const auto* tool = std::get_if<Tool>(&entry); tool && asSplicer(*tool)) {
             SplicerHistory history;
@@ -53,12 +66,19 @@ std::vector<SplicerHistory> historiesOf(const Scenario& scenario, const Simulate
             histories.push_back(std::move(history));
         } else if (const auto* job = std::get_if<Job>(&entry)) {
             jobs.push_back(*job);
+        } else if (const auto* cable = std::get_if<Cable>(&entry)) {
+            cables.push_back(*cable);
+        } else if (const auto* closure = std::get_if<Closure>(&entry)) {
+            closures.push_back(*closure);
         } else if (const auto* arc = std::get_if<SpliceArc>(&entry)) {
             const auto history = std::find_if(histories.begin(), histories.end(),
                                               [&](const auto& h) { return h.splicer == arc->splicer; });
             const auto label =
                 std::find_if(jobs.begin(), jobs.end(), [&](const auto& j) { return j.id == arc->job; });
             add(*history, *arc, label == jobs.end() ? "" : label->label);
+            if (arc->closure)
+                history->arcs.back().closure =
+                    indexOf(history->closures, worked(*arc->closure, closures, cables));
         }
     }
     for (const auto& entry : entries) {

@@ -20,6 +20,9 @@ struct Job {
 };
 
 enum class FibreUnit { Tube, Ribbon };
+/// How fibres that are spliced together lie side by side. Web-type ribbon and loose tubes that are ribbonised
+/// by hand shed fragments at every strip (common practice).
+enum class RibbonKind { Flat, WebType, RibbonisedTubes };
 
 struct Cable {
     CableId id;
@@ -31,6 +34,7 @@ struct Cable {
     std::string colourOrder = "TIA-598";
     std::string fibreType = "G.652.D";
     std::optional<double> lengthKm;
+    std::optional<RibbonKind> ribbon;  ///< how its fibres are stripped together; none: nobody said
     bool operator==(const Cable&) const = default;
 };
 

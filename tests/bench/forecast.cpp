@@ -47,7 +47,7 @@ Scenario lifeOf(const Machine& machine, Randomness& random, std::uint32_t arcs) 
         job.label = "J-" + std::to_string(j);
         job.modeFieldB = 9.2 + 0.12 * random.normal();
         job.rule.attempts = 1;
-        job.cables.push_back({"cable", perJob, FibreUnit::Tube, 12, "TIA-598", "G.652.D", std::nullopt});
+        job.cables.push_back({"cable", perJob, FibreUnit::Tube, 12, "TIA-598", "G.652.D", std::nullopt, std::nullopt});
         ClosureSetting closure;
         closure.label = "K-" + std::to_string(j);
         closure.cableA = closure.cableB = "cable";

@@ -42,7 +42,7 @@ scenario::Scenario steadyScenario(std::uint64_t readings) {
     scenario::JobSetting job;
     job.label = "J-1";
     job.rule.attempts = 1;
-    job.cables.push_back({"cable", perClosure, FibreUnit::Ribbon, 12, "TIA-598", "G.652.D", std::nullopt});
+    job.cables.push_back({"cable", perClosure, FibreUnit::Ribbon, 12, "TIA-598", "G.652.D", std::nullopt, std::nullopt});
     scenario::Assignment work;
     work.splicer = "S-01";
     work.cleaver = "C-01";

@@ -233,6 +233,44 @@ TEST_F(LogbookTest, TheCleaverComesFromThePairingOrFromTheArc) {
     });
 }
 
+TEST_F(LogbookTest, TheHistoryKnowsTheCablesThatWereWorked) {
+    Cable west{makeId<CableId>(clock_, random_),
+               job_.id,
+               "K-1",
+               144,
+               FibreUnit::Ribbon,
+               12,
+               "TIA-598",
+               "G.657.A1",
+               {},
+               RibbonKind::WebType};
+    const Cable east{makeId<CableId>(clock_, random_),
+                     job_.id,
+                     "K-2",
+                     144,
+                     FibreUnit::Tube,
+                     12,
+                     "TIA-598",
+                     "G.652.D",
+                     {},
+                     {}};
+    Closure joined = closure_;
+    joined.cableA = west.id;
+    joined.cableB = east.id;
+    SpliceArc nowhere = someArc(1, 2'000);
+    nowhere.closure.reset();
+    save({west, east, joined, someArc(1, 1'000), nowhere, someArc(1, 3'000)});
+    west.ribbon = RibbonKind::Flat;
+    save({west});
+    nowAndReopened([&](Logbook& book) {
+        const auto history = book.history(splicer_.id, {}).value();
+        EXPECT_EQ(history.closures, (std::vector{HistoryClosure{closure_.id, {west, east}}}));
+        EXPECT_EQ(history.arcs[0].closure, 0u);
+        EXPECT_EQ(history.arcs[1].closure, std::nullopt);
+        EXPECT_EQ(history.arcs[2].closure, 0u);
+    });
+}
+
 TEST_F(LogbookTest, VoidedReadingsAreNoHistory) {
     const SpliceArc made = someArc(4, 1'000);
     save({made});
@@ -312,7 +350,8 @@ TEST_F(LogbookTest, EveryKindComesBackAsItWentIn) {
                       12,
                       "TIA-598",
                       "G.657.A1",
-                      1.25};
+                      1.25,
+                      RibbonKind::WebType};
     CareRecord care{makeId<CareId>(clock_, random_),
                     splicer_.id,
                     at,

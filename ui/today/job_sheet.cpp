@@ -23,7 +23,7 @@ namespace arc::ui {
 
 struct JobSheet::Drafted {
     Job job;
-    std::optional<Cable> cable;
+    std::optional<Cable> cable;  ///< new, or a new version of one
     Closure closure;
     std::vector<Entry> entries;
 };
@@ -73,6 +73,7 @@ JobSheet::JobSheet(Session& session, QWidget* parent) : QWidget(parent), m_sessi
     m_cableLabel = edit();
     m_fibres = edit();
     m_unit = combo();
+    m_ribbon = combo();
     m_order = combo();
     m_fibreType = edit();
     m_length = edit();
@@ -90,11 +91,12 @@ JobSheet::JobSheet(Session& session, QWidget* parent) : QWidget(parent), m_sessi
     add(grid, 2, 1, tr("Cable label"), m_cableLabel);
     add(grid, 2, 2, tr("Fibres in the cable"), m_fibres);
     add(grid, 2, 3, tr("Tubes or ribbons"), m_unit);
-    add(grid, 3, 0, tr("Colour order"), m_order);
-    add(grid, 3, 1, tr("Fibre type"), m_fibreType);
-    add(grid, 3, 2, tr("Length, km"), m_length);
-    add(grid, 3, 3, tr("Closure label"), m_closure);
-    add(grid, 4, 0, tr("Splice plan"), m_plan, 4);
+    add(grid, 3, 0, tr("How they are stripped"), m_ribbon);
+    add(grid, 3, 1, tr("Colour order"), m_order);
+    add(grid, 3, 2, tr("Fibre type"), m_fibreType);
+    add(grid, 3, 3, tr("Length, km"), m_length);
+    add(grid, 4, 0, tr("Closure label"), m_closure);
+    add(grid, 4, 1, tr("Splice plan"), m_plan, 3);
     m_plan->setPlaceholderText(tr("1-144 straight, or 1-12 to 25-36; 13-24 to 1-12"));
     m_length->setPlaceholderText(tr("may be empty"));
     m_title->setPlaceholderText(tr("may be empty"));
@@ -122,6 +124,8 @@ JobSheet::JobSheet(Session& session, QWidget* parent) : QWidget(parent), m_sessi
     connect(take, &QPushButton::clicked, this, &JobSheet::accept);
     connect(leave, &QPushButton::clicked, this, &JobSheet::left);
     connect(m_which, &QComboBox::activated, this, &JobSheet::fillFromJob);
+    connect(m_unit, &QComboBox::currentIndexChanged, this, [this] { offerRibbons({}); });
+    offerRibbons({});
     connect(m_rule, &QComboBox::activated, this, [this](int index) {
         const auto rules = sampleRules();
         if (index >= 0 && static_cast<std::size_t>(index) < rules.size())
@@ -132,16 +136,23 @@ JobSheet::JobSheet(Session& session, QWidget* parent) : QWidget(parent), m_sessi
         for (auto* part :
              std::initializer_list<QWidget*>{m_cableLabel, m_fibres, m_unit, m_order, m_fibreType, m_length})
             part->setEnabled(fresh);
-        if (fresh || static_cast<std::size_t>(index) > m_cables.size()) return;
+        if (fresh) {
+            m_unit->setCurrentIndex(std::max(0, m_unit->currentIndex()));
+            return offerRibbons({});
+        }
+        if (static_cast<std::size_t>(index) > m_cables.size()) return;
         const auto& cable = m_cables[static_cast<std::size_t>(index - 1)];
+        const int unit = m_unit->findData(cable.unit == FibreUnit::Ribbon ? -cable.unitSize : cable.unitSize);
+        m_unit->setCurrentIndex(unit);
+        offerRibbons(cable);
         m_cableLabel->setText(text::words(cable.label));
         m_fibres->setText(QString::number(cable.fibreCount));
         m_fibreType->setText(text::words(cable.fibreType));
         check();
     });
-    m_sequence = {m_which,   m_label,     m_title,  m_rule,       m_perSplice, m_average,
-                  m_ceiling, m_attempts,  m_cable,  m_cableLabel, m_fibres,    m_unit,
-                  m_order,   m_fibreType, m_length, m_closure,    m_plan};
+    m_sequence = {m_which,   m_label,    m_title,     m_rule,       m_perSplice, m_average,
+                  m_ceiling, m_attempts, m_cable,     m_cableLabel, m_fibres,    m_unit,
+                  m_ribbon,  m_order,    m_fibreType, m_length,     m_closure,   m_plan};
     for (std::size_t i = 0; i < m_sequence.size(); ++i) {
         m_sequence[i]->installEventFilter(this);
         if (i > 0) setTabOrder(m_sequence[i - 1], m_sequence[i]);
@@ -176,6 +187,29 @@ void JobSheet::begin(std::optional<JobId> job) {
     }
     fillFromJob();
     m_which->setFocus(Qt::OtherFocusReason);
+}
+
+void JobSheet::offerRibbons(const std::optional<Cable>& cable) {
+    const bool ribbon = cable ? cable->unit == FibreUnit::Ribbon : m_unit->currentData().toInt() < 0;
+    m_ribbon->clear();
+    if (ribbon) {
+        if (cable && !cable->ribbon) m_ribbon->addItem(tr("ribbon, not said which"));
+        m_ribbon->addItem(tr("flat ribbon"), static_cast<int>(RibbonKind::Flat));
+        m_ribbon->addItem(tr("web-type ribbon: clean after each strip"),
+                          static_cast<int>(RibbonKind::WebType));
+        if (cable && cable->ribbon)
+            m_ribbon->setCurrentIndex(m_ribbon->findData(static_cast<int>(*cable->ribbon)));
+    } else {
+        m_ribbon->addItem(tr("loose; several at once are ribbonised"),
+                          static_cast<int>(RibbonKind::RibbonisedTubes));
+    }
+    m_ribbon->setEnabled(ribbon);
+}
+
+std::optional<RibbonKind> JobSheet::ribbon() const {
+    const QVariant chosen = m_ribbon->currentData();
+    if (!chosen.isValid()) return std::nullopt;
+    return static_cast<RibbonKind>(chosen.toInt());
 }
 
 void JobSheet::fillFromJob() {
@@ -281,9 +315,13 @@ Result<JobSheet::Drafted> JobSheet::read() const {
             return fail(ProblemCode::BadInput, "this job has a closure " + other.label + " already");
     int fibres = 0;
     if (m_cable->currentIndex() > 0) {
-        const auto& cable = m_cables[static_cast<std::size_t>(m_cable->currentIndex() - 1)];
+        Cable cable = m_cables[static_cast<std::size_t>(m_cable->currentIndex() - 1)];
         drafted.closure.cableA = cable.id;
         fibres = cable.fibreCount;
+        if (cable.unit == FibreUnit::Ribbon && ribbon() != cable.ribbon) {
+            cable.ribbon = ribbon();
+            drafted.cable = cable;
+        }
     } else {
         Cable cable;
         cable.id = m_session.newId<CableId>();
@@ -295,6 +333,7 @@ Result<JobSheet::Drafted> JobSheet::read() const {
         const int unit = m_unit->currentData().toInt();
         cable.unit = unit < 0 ? FibreUnit::Ribbon : FibreUnit::Tube;
         cable.unitSize = std::abs(unit);
+        cable.ribbon = ribbon();
         cable.colourOrder = text::utf8(m_order->currentText());
         cable.fibreType = trimmed(*m_fibreType);
         if (!m_length->text().trimmed().isEmpty()) {

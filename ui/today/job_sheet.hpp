@@ -34,6 +34,9 @@ class JobSheet : public QWidget {
     struct Drafted;
     QWidget* add(QGridLayout* grid, int row, int column, const QString& name, QWidget* control, int span = 1);
     void fillFromJob();
+    /// What a ribbon can be, by the unit chosen; of a cable that is there, what it says.
+    void offerRibbons(const std::optional<Cable>& cable);
+    [[nodiscard]] std::optional<RibbonKind> ribbon() const;
     void fillRule(const AcceptanceRule& rule);
     void check();
     [[nodiscard]] Result<Drafted> read() const;
@@ -55,6 +58,7 @@ class JobSheet : public QWidget {
     QLineEdit* m_cableLabel;
     QLineEdit* m_fibres;
     QComboBox* m_unit;
+    QComboBox* m_ribbon;
     QComboBox* m_order;
     QLineEdit* m_fibreType;
     QLineEdit* m_length;

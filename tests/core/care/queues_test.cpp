@@ -192,6 +192,61 @@ TEST(Stripper, IsCleanedAfterEachStripOfWhatShedsAndByCountOtherwise) {
     EXPECT_EQ(itemOf(dueItems(situation, {}), stripper(), "stripper_clean")->basis, Basis::Count);
 }
 
+/// The cables of the closure the arc was made in.
+void workedOn(SplicerHistory& history, HistoryArc& arc, std::vector<Cable> cables) {
+    arc.closure = static_cast<std::uint32_t>(history.closures.size());
+    history.closures.push_back({{}, std::move(cables)});
+}
+Cable cableOf(FibreUnit unit, std::optional<RibbonKind> ribbon) {
+    Cable cable;
+    cable.label = "K-1";
+    cable.unit = unit;
+    cable.ribbon = ribbon;
+    return cable;
+}
+
+// common practice: what has to be cleaned after each strip follows from the cable that is worked.
+TEST(Stripper, FollowsTheCableThatIsWorked) {
+    const Cable flat = cableOf(FibreUnit::Ribbon, RibbonKind::Flat);
+    const Cable web = cableOf(FibreUnit::Ribbon, RibbonKind::WebType);
+    const Cable silent = cableOf(FibreUnit::Ribbon, std::nullopt);
+    const Cable tubes = cableOf(FibreUnit::Tube, std::nullopt);
+    const auto strips = [](std::vector<Cable> cables, int channels, RibbonKind setting) {
+        Situation situation = situationAt(2);
+        situation.settings.ribbon = setting;
+        SplicerHistory& history = situation.histories[0];
+        workedOn(history, addArc(history, 1, channels), std::move(cables));
+        const auto items = dueItems(situation, {});
+        const DueItem* item = itemOf(items, stripper(), "stripper_clean");
+        return item ? item->basedOn.substr(0, 1) + " " + item->why : std::string();
+    };
+    EXPECT_EQ(strips({flat, flat}, 12, RibbonKind::WebType), "") << "the cable says more than the setting";
+    EXPECT_EQ(strips({web, web}, 12, RibbonKind::Flat),
+              "2 web-type ribbon (cable K-1) sheds fragments at every strip");
+    EXPECT_EQ(strips({flat, web}, 12, RibbonKind::Flat).front(), '1') << "one side sheds";
+    EXPECT_EQ(strips({web}, 12, RibbonKind::Flat).front(), '2') << "the other side is not known: as this one";
+    EXPECT_EQ(strips({silent}, 12, RibbonKind::Flat), "") << "a book of before: by its setting";
+    EXPECT_EQ(strips({silent}, 12, RibbonKind::WebType).front(), '2');
+    EXPECT_EQ(strips({tubes}, 12, RibbonKind::Flat),
+              "2 ribbonised loose tubes (cable K-1) shed fragments at every strip");
+    EXPECT_EQ(strips({tubes}, 1, RibbonKind::Flat), "") << "one fibre at a time";
+    EXPECT_EQ(strips({}, 12, RibbonKind::RibbonisedTubes).front(), '2') << "no cable is known";
+}
+
+TEST(Stripper, ACleanClosesOnlyTheStripsBeforeIt) {
+    Situation situation = situationAt(4);
+    SplicerHistory& history = situation.histories[0];
+    const Cable web = cableOf(FibreUnit::Ribbon, RibbonKind::WebType);
+    workedOn(history, addArc(history, 1, 12), {web});
+    situation.records = {careOf(stripper(), "stripper_clean", 2)};
+    EXPECT_EQ(itemOf(dueItems(situation, {}), stripper(), "stripper_clean"), nullptr);
+    workedOn(history, addArc(history, 3, 12), {web});
+    const auto items = dueItems(situation, {});
+    ASSERT_NE(itemOf(items, stripper(), "stripper_clean"), nullptr);
+    EXPECT_EQ(itemOf(items, stripper(), "stripper_clean")->since, at(3));
+    EXPECT_TRUE(itemOf(items, stripper(), "stripper_clean")->basedOn.starts_with("2 such strips"));
+}
+
 TEST(Blade, IsTurnedByCountAndRaisedAfterItsLastPosition) {
     Situation situation = situationAt(5);
     addArcs(situation.histories[0], 1, 2, 42, 12);

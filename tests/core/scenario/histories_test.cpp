@@ -13,7 +13,7 @@ Scenario twoSplicers() {
     s.start = *parseInstant("2031-03-03T00:00:00Z");
     JobSetting job;
     job.label = "J-1";
-    job.cables.push_back({"cable", 48, FibreUnit::Tube, 12, "TIA-598", "G.652.D", std::nullopt});
+    job.cables.push_back({"cable", 48, FibreUnit::Tube, 12, "TIA-598", "G.652.D", std::nullopt, std::nullopt});
     for (const char* const label : {"S-01", "S-02"}) {
         Machine m;
         m.label = label;

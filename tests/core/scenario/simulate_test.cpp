@@ -29,7 +29,7 @@ Scenario small(int closures = 4) {
     JobSetting job;
     job.label = "J-1";
     job.rule.perSplice = Loss{150};
-    job.cables.push_back({"cable", 288, FibreUnit::Ribbon, 12, "TIA-598", "G.652.D", std::nullopt});
+    job.cables.push_back({"cable", 288, FibreUnit::Ribbon, 12, "TIA-598", "G.652.D", std::nullopt, std::nullopt});
     Assignment work;
     work.splicer = "S-01";
     work.cleaver = "C-01";

@@ -89,6 +89,38 @@ TEST_F(FirstJob, APlanThatFitsIsWrittenWithJobCableAndClosure) {
     EXPECT_EQ(rows[0].arc.closure, closures[0].id);
 }
 
+TEST_F(FirstJob, TheCableSaysHowItsRibbonIsStrippedAndACableThatDoesNotIsAsked) {
+    sheet()->begin({});
+    auto* unit = named<QComboBox>(sheet(), "Tubes or ribbons");
+    auto* ribbon = named<QComboBox>(sheet(), "How they are stripped");
+    EXPECT_FALSE(ribbon->isEnabled()) << "loose tubes can only be ribbonised";
+    QTest::keyClick(unit, Qt::Key_Down);
+    ASSERT_TRUE(unit->currentText().startsWith("ribbons"));
+    ASSERT_TRUE(ribbon->isEnabled());
+    QTest::keyClick(ribbon, Qt::Key_Down);
+    fill(sheet(), "Job label", "HR-B");
+    fill(sheet(), "Closure label", "HR-17");
+    QTest::keyClick(named<QLineEdit>(sheet(), "Splice plan"), Qt::Key_Return);
+    const auto job = rig.reopened()->jobs().value().at(0).id;
+    auto cable = rig.reopened()->cables(job).value().at(0);
+    EXPECT_EQ(cable.ribbon, RibbonKind::WebType);
+
+    cable.ribbon.reset();  // as books of before have it
+    rig.write(cable);
+    sheet()->begin(job);
+    EXPECT_FALSE(unit->isEnabled());
+    EXPECT_TRUE(ribbon->currentText().contains("not said"));
+    fill(sheet(), "Closure label", "HR-18");
+    QTest::keyClick(named<QLineEdit>(sheet(), "Splice plan"), Qt::Key_Return);
+    EXPECT_EQ(rig.reopened()->cables(job).value().at(0).ribbon, std::nullopt) << "nobody said";
+    sheet()->begin(job);
+    QTest::keyClick(ribbon, Qt::Key_Down);
+    fill(sheet(), "Closure label", "HR-19");
+    QTest::keyClick(named<QLineEdit>(sheet(), "Splice plan"), Qt::Key_Return);
+    EXPECT_EQ(rig.reopened()->cables(job).value().at(0).ribbon, RibbonKind::Flat);
+    EXPECT_EQ(rig.reopened()->cables(job).value().size(), 1u);
+}
+
 TEST_F(FirstJob, AMissingLabelSaysOneSentenceAndWritesNothing) {
     sheet()->begin({});
     QTest::keyClick(named<QLineEdit>(sheet(), "Splice plan"), Qt::Key_Return);
