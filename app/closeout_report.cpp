@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <future>
 
+#include "core/care/queues.hpp"
 #include "core/closeout/owed.hpp"
 #include "storage/care_cards.hpp"
 #include "storage/closeout_folder.hpp"
@@ -62,9 +63,9 @@ Result<closeout::Record> closeoutRecord(Logbook& book, JobId job, closeout::Reco
     settings.madeAt.ms -= settings.madeAt.ms % 1000;
     auto shelf = storage::cardsInForce(book);
     if (!shelf) return tl::unexpected(shelf.error());
-    const auto care = closeout::careSettings(book);
+    const auto care = care::settingsOf(book);
     if (!care) return tl::unexpected(care.error());
-    settings.owed = closeout::owedBy(book, std::move(shelf->deck), *care);
+    settings.owed = closeout::owedBy(book, std::move(shelf->deck), care->settings);
     return closeout::build(book, job, settings, progress);
 }
 

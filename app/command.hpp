@@ -72,6 +72,7 @@ std::vector<Command> driftCommands();      ///< drift
 std::vector<Command> agreementCommands();  ///< agreement
 std::vector<Command> runLengthCommands();  ///< runlength
 std::vector<Command> careCommands();       ///< queues, care
+std::vector<Command> limitsCommands();     ///< limits
 std::vector<Command> closeoutCommands();   ///< closeout
 std::vector<Command> scenarioCommands();   ///< simulate
 

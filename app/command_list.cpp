@@ -76,8 +76,9 @@ Exit refuse(const Problem& problem, Environment& environment) {
 
 std::vector<Command> allCommands() {
     std::vector<Command> all;
-    for (auto&& part : {bookCommands(), intakeCommands(), satchelCommands(), driftCommands(), agreementCommands(),
-                        careCommands(), closeoutCommands(), runLengthCommands(), scenarioCommands()})
+    for (auto&& part :
+         {bookCommands(), intakeCommands(), satchelCommands(), driftCommands(), agreementCommands(),
+          careCommands(), limitsCommands(), closeoutCommands(), runLengthCommands(), scenarioCommands()})
         all.insert(all.end(), part.begin(), part.end());
     return all;
 }

@@ -23,10 +23,10 @@ using nlohmann::ordered_json;
 /// A card is a page of text; anything larger is some other file.
 constexpr std::size_t cardLimit = 1u << 20;
 
-std::string joined(std::span<const ActionKey> keys) {
-    std::string text;
-    for (const ActionKey& key : keys) text += (text.empty() ? "" : ", ") + key;
-    return text;
+std::vector<ActionKey> actionsOf(std::span<const care::GentlerCare> skipped) {
+    std::vector<ActionKey> actions;
+    for (const care::GentlerCare& one : skipped) actions.push_back(one.action);
+    return actions;
 }
 
 Result<Instant> timeGiven(const Arguments& arguments, Environment& environment) {
@@ -109,6 +109,7 @@ Exit runRecord(const Arguments& arguments, Environment& environment) {
     auto record = recordGiven(arguments, before->situation, environment);
     if (!record) return refuse(record.error(), environment);
     const auto skipped = care::skippedGentler(before->situation, before->due, record->tool, record->action);
+    care::noteSkipped(record->fields, skipped, arguments.maybe("--reason").value_or(""));
     for (const DueItem& item : before->due)
         if (item.tool == record->tool && item.action == record->action) record->answers.push_back(item.key);
     const auto receipt =
@@ -125,16 +126,19 @@ Exit runRecord(const Arguments& arguments, Environment& environment) {
     for (const DueItem& item : after->due)
         if (item.tool == record->tool && !in(before->due, item)) opened.push_back(item);
     const std::string label = arguments.one("--tool");
+    for (const care::GentlerCare& one : skipped)
+        environment.err << "arcw: gentler care comes first: " << one.action << ", " << one.why << ".\n";
     if (!skipped.empty())
-        environment.err << "arcw: gentler care comes first and is not in the logbook: " << joined(skipped)
-                        << ". The record is saved as it was done.\n";
+        environment.err << "arcw: the record is saved as it was done"
+                        << (arguments.has("--reason") ? ", with your reason.\n"
+                                                      : "; --reason says why, should it be asked.\n");
     if (arguments.format == Format::Json) {
         ordered_json json{{"saved", toIso(receipt->savedAt)}, {"record", recordJson(*record, label)}};
         json["closed"] = ordered_json::array();
         for (const DueItem& item : closed) json["closed"].push_back(itemJson(item));
         json["now_due"] = ordered_json::array();
         for (const DueItem& item : opened) json["now_due"].push_back(itemJson(item));
-        json["skipped_gentler"] = skipped;
+        json["skipped_gentler"] = actionsOf(skipped);
         environment.out << json.dump(2) << '\n';
         return Exit::Done;
     }
@@ -306,6 +310,7 @@ std::vector<Command> careCommands() {
           option("--at", "when it was done (ISO 8601 with offset or Z); now if left out"),
           option("--by", "who did it"),
           option("--detail", "free words"),
+          option("--reason", "why gentler care was not tried first; kept in the record"),
           option("--power", "arc calibration: adequate or not-adequate"),
           option("--position", "arc calibration: adequate or not-adequate"),
           option("--fibre-type", "arc calibration: G.652.D, …"),

@@ -122,8 +122,9 @@ DueRule readRule(const Node& node) {
     }
     if (node.has("condition")) {
         ++kinds;
-        rule.when = ConditionRule{node.oneOf(
-            "condition", {Condition::EnvironmentJump, Condition::IdleStretch, Condition::WebRibbonStrip})};
+        rule.when =
+            ConditionRule{node.oneOf("condition", {Condition::EnvironmentJump, Condition::IdleStretch,
+                                                   Condition::WebRibbonStrip, Condition::OtherFibre})};
     }
     if (node.has("after")) {
         ++kinds;
@@ -137,8 +138,9 @@ DueRule readRule(const Node& node) {
 }
 
 Material readMaterial(const Node& node) {
-    node.onlyHas({"name", "uses", "unit"});
-    return {node.text("name"), node.whole("uses"), node.text("unit", "")};
+    node.onlyHas({"name", "uses", "unit", "lasts", "order"});
+    return {node.text("name"), node.whole("uses"), node.text("unit", ""), node.whole("lasts", 0),
+            node.text("order", "")};
 }
 
 FieldKind fieldKind(const Node& node) {

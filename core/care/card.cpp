@@ -130,6 +130,8 @@ std::string_view word(Condition condition) {
             return "idle_stretch";
         case Condition::WebRibbonStrip:
             return "web_ribbon_strip";
+        case Condition::OtherFibre:
+            return "other_fibre";
     }
     return "";
 }
@@ -178,8 +180,8 @@ Result<void> check(const Card& card) {
             return wrong("a caution says the danger and ends with \"" + std::string(cautionEnding) + "\"",
                          "/cautions/" + std::to_string(i));
     for (std::size_t i = 0; i < card.materials.size(); ++i)
-        if (card.materials[i].name.empty() || card.materials[i].uses < 0)
-            return wrong("a material needs a name and a count of at least 0",
+        if (card.materials[i].name.empty() || card.materials[i].uses < 0 || card.materials[i].lasts < 0)
+            return wrong("a material needs a name and counts of at least 0",
                          "/materials/" + std::to_string(i));
     for (std::size_t i = 0; i < card.when.size(); ++i)
         if (auto good = checkRule(card.when[i], "/when/" + std::to_string(i)); !good) return good;

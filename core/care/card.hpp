@@ -30,8 +30,10 @@ enum class Condition {
     EnvironmentJump,  ///< temperature or pressure far from where the arc was calibrated
     IdleStretch,      ///< days without an arc
     WebRibbonStrip,   ///< a strip of web-type ribbon or of ribbonised loose tubes
+    OtherFibre,       ///< fibres of another type or number than the arc was calibrated for
 };
-std::string_view word(Condition condition);  ///< "environment_jump", "idle_stretch", "web_ribbon_strip"
+/// "environment_jump", "idle_stretch", "web_ribbon_strip", "other_fibre"
+std::string_view word(Condition condition);
 
 /// A ribbon cleave is one use of a cleaver's pads, and as many of its blade as there are fibres.
 enum class Per { Use, Fibre };
@@ -65,9 +67,11 @@ struct DueRule {
 };
 
 struct Material {
-    std::string name;  ///< "lint-free swabs"
-    int uses = 0;      ///< pieces used by one run, for the order list; 0: not counted
-    std::string unit;  ///< of `uses`, "ml"; empty: pieces
+    std::string name;   ///< "lint-free swabs"
+    int uses = 0;       ///< pieces used by one run, for the order list; 0: not counted
+    std::string unit;   ///< of `uses`, "ml"; empty: pieces
+    int lasts = 0;      ///< runs one piece is good for, of what wears; 0: not counted
+    std::string order;  ///< what it is ordered as, "groove kit"; empty: by its name
     bool operator==(const Material&) const = default;
 };
 

@@ -25,6 +25,9 @@ std::vector<DueItem> byForecast(const Situation& situation, const kit::ToolLife&
 std::vector<DueItem> bySignal(const Situation& situation, std::span<const kit::ToolLife> lives,
                               std::span<const drift::SplicerReport> reports);
 
+/// Swabs, alcohol, brushes: what the next four weeks take if they are like the last four.
+std::vector<OrderLine> consumables(const Situation& situation);
+
 /// How the electrodes stand: the fewest arcs left by the plain rule and by the forecast.
 struct ElectrodeLeft {
     double arcs = 0;  ///< may be negative: past due

@@ -9,11 +9,6 @@
 namespace arc::care::parts {
 namespace {
 
-const SplicerHistory* historyOf(const Situation& situation, ToolId tool) {
-    const auto found = std::ranges::find(situation.histories, tool, &SplicerHistory::splicer);
-    return found == situation.histories.end() ? nullptr : &*found;
-}
-
 std::string titleOf(const Situation& situation, const ActionKey& action) {
     const Card* card = situation.deck.find(action);
     return card ? card->title : action;
@@ -104,8 +99,8 @@ std::optional<DueItem> afterStrip(const Situation& situation, const kit::ToolLif
 std::vector<DueItem> compulsory(const Situation& situation, const Tool& tool) {
     std::vector<DueItem> items;
     bool calibration = false;
-    for (const Obligation& owed : openObligations(tool, situation.records, historyOf(situation, tool.id),
-                                                  situation.deck, situation.settings)) {
+    for (const Obligation& owed :
+         openObligations(tool, situation.records, situation.deck, situation.settings)) {
         const Card* card = situation.deck.find(owed.action);
         const bool splicer = asSplicer(tool) != nullptr;
         DueItem item = itemFor(situation, tool, owed.action, splicer ? Queue::Hold : Queue::NextGap,
@@ -134,13 +129,17 @@ std::vector<DueItem> compulsory(const Situation& situation, const Tool& tool) {
         item.since = owed->from;
         item.why = owed->because;
         item.basedOn = "no calibration that counts since " + shortTime(owed->from);
+        const Settings limits = limitsFor(*asSplicer(tool), situation.settings);
         if (owed->condition == Condition::EnvironmentJump)
-            item.basedOn += "; owed from " + plain(situation.settings.jumpCelsius) + " °C or " +
-                            plain(situation.settings.jumpHectopascals) +
-                            " hPa on (settings; common practice)";
+            item.basedOn += "; owed from " + plain(limits.jumpCelsius) + " °C or " +
+                            plain(limits.jumpHectopascals) + " hPa on (settings; common practice)";
+        if (owed->condition == Condition::OtherFibre)
+            item.basedOn +=
+                "; a mass splicer is calibrated with as many fibres, and of the type, as it is to "
+                "splice (common practice)";
         if (owed->condition == Condition::IdleStretch)
             item.basedOn += "; owed after " +
-                            counted(static_cast<std::uint64_t>(situation.settings.idleDays), "day", "days") +
+                            counted(static_cast<std::uint64_t>(limits.idleDays), "day", "days") +
                             " (setting; common practice)";
         item.otherwise = otherwiseOf(situation, item.action, owed->after, owed->condition) +
                          " Splices until then carry \"calibration owed\".";

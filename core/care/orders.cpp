@@ -2,7 +2,7 @@
 // Electrodes and blades ahead, and the list of what to order (see queues.hpp).
 #include <algorithm>
 #include <cmath>
-#include <map>
+#include <iterator>
 #include <set>
 #include <utility>
 
@@ -179,37 +179,6 @@ std::optional<Instant> inDays(const Situation& situation, double days) {
                    situation.now.offsetMinutes};
 }
 
-/// Swabs and the like, from how often each card was done in the last four weeks.
-void addConsumables(const Situation& situation, std::vector<OrderLine>& lines) {
-    const std::int64_t from = situation.now.ms - 28 * msPerDay;
-    std::map<std::pair<std::string, std::string>, std::pair<int, int>> used;  // name, unit → pieces, runs
-    for (const CareRecord& record : situation.records) {
-        const Card* card = situation.deck.find(record.action);
-        if (!card || !card->isWhole(record.action) || record.at.ms <= from) continue;
-        if (record.action == action::electrodeReplace) continue;
-        int rounds = 1;
-        if (const auto written = record.fields.find("rounds"); written != record.fields.end())
-            rounds = std::max(1, std::atoi(written->second.c_str()));
-        for (const Material& material : card->materials)
-            if (material.uses > 0) {
-                auto& [pieces, runs] = used[{material.name, material.unit}];
-                pieces += material.uses * rounds;
-                ++runs;
-            }
-    }
-    for (const auto& [material, count] : used) {
-        OrderLine line;
-        line.what = material.first;
-        line.unit = material.second;
-        line.pieces = count.first;
-        line.forWhat = "the crew";
-        line.why = "as many as the last 28 days took, in " +
-                   counted(static_cast<std::uint64_t>(count.second), "care", "cares");
-        line.neededBy = inDays(situation, 28);
-        lines.push_back(std::move(line));
-    }
-}
-
 std::optional<OrderLine> electrodesFor(const Situation& situation, const kit::ToolLife& life,
                                        std::span<const drift::SplicerReport> reports) {
     const auto left = asSplicer(life.tool) ? parts::electrodesLeft(life, reports) : std::nullopt;
@@ -249,7 +218,7 @@ std::vector<OrderLine> toOrder(const Situation& situation, std::span<const drift
         if (auto line = electrodesFor(situation, life, reports)) lines.push_back(std::move(*line));
         if (auto line = bladeFor(situation, life)) lines.push_back(std::move(*line));
     }
-    addConsumables(situation, lines);
+    std::ranges::move(parts::consumables(situation), std::back_inserter(lines));
     return lines;
 }
 

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 #include <set>
+#include <tuple>
 #include <utility>
 
 #include "core/care/rules.hpp"
@@ -29,29 +30,6 @@ std::vector<const CareRecord*> inOrder(const Tool& tool, std::span<const CareRec
     return order;
 }
 
-/// The arc a calibration is judged by: the next one, else the last before.
-const HistoryArc* arcAround(const SplicerHistory* history, Instant at) {
-    if (!history || history->arcs.empty()) return nullptr;
-    const auto next = std::ranges::lower_bound(history->arcs, at, {}, &HistoryArc::at);
-    return next != history->arcs.end() ? &*next : &history->arcs.back();
-}
-
-std::vector<CalibrationFault> faultsIn(const CareRecord& record, const Splicer& splicer,
-                                       const SplicerHistory* history) {
-    const auto result = resultOf(record);
-    if (!result) return {};
-    const HistoryArc* arc = arcAround(history, record.at);
-    const bool named = arc && arc->mode < history->modes.size();
-    return faultsOf(*result, splicer, named ? history->modes[arc->mode] : std::string(),
-                    arc ? arc->channels : 0);
-}
-
-/// A calibration that closes what was owed.
-bool counts(const CareRecord& record, const Splicer& splicer, const SplicerHistory* history) {
-    return record.action == action::arcCalibration && effectOf(record) != Effect::NotReached &&
-           faultsIn(record, splicer, history).empty();
-}
-
 bool owesCalibration(const Card& card) {
     return std::ranges::find(card.obligations, action::arcCalibration) != card.obligations.end();
 }
@@ -71,7 +49,11 @@ std::string lowerFirst(std::string text) {
 class Sweep {
   public:
     Sweep(const Tool& tool, const SplicerHistory& history, const Deck& deck, const Settings& settings)
-        : tool_(tool), splicer_(*asSplicer(tool)), history_(history), deck_(deck), settings_(settings) {}
+        : tool_(tool),
+          splicer_(*asSplicer(tool)),
+          history_(history),
+          deck_(deck),
+          settings_(limitsFor(splicer_, settings)) {}
 
     std::vector<OwedStretch> over(std::span<const CareRecord* const> records) {
         std::size_t next = 0;
@@ -87,10 +69,20 @@ class Sweep {
 
   private:
     void owe(Instant from, ActionKey after, std::optional<Condition> condition, std::string because) {
+        if (otherFibre()) close(from);
         if (!open_)
             open_ =
                 OwedStretch{tool_.id, from, std::nullopt, std::move(after), condition, std::move(because)};
     }
+
+    void close(Instant to) {
+        open_->to = to;
+        if (open_->from < to) stretches_.push_back(*open_);
+        open_.reset();
+    }
+
+    /// Owed for the fibre alone: going back to the fibre the arc is calibrated for ends it.
+    [[nodiscard]] bool otherFibre() const { return open_ && open_->condition == Condition::OtherFibre; }
 
     void take(const CareRecord& record) {
         if (record.action == action::environmentChange) {
@@ -117,36 +109,58 @@ class Sweep {
     }
 
     void calibrated(const CareRecord& record) {
-        if (counts(record, splicer_, &history_) && before_.empty()) {
-            if (open_) {
-                open_->to = record.at;
-                stretches_.push_back(*open_);
-                open_.reset();
-            }
+        if (counts(record, splicer_) && before_.empty()) {
+            if (open_) close(record.at);
             lastCalibrated_ = record.at;
+            madeFor_ = resultOf(record);
+            judged_.reset();
             temperature_.reset();
             pressure_.reset();
             return;
         }
         std::string why = "arc power or position was not adequate";
-        if (const auto faults = faultsIn(record, splicer_, &history_); !faults.empty())
-            why = sentence(faults.front());
+        if (const auto result = resultOf(record))
+            if (const auto faults = faultsOf(*result, splicer_, {}); !faults.empty())
+                why = sentence(faults.front());
         if (!before_.empty()) why = "the electrodes were not stabilised before it";
         owe(record.at, record.action, std::nullopt,
             "the calibration of " + shortTime(record.at) + " does not count: " + why);
     }
 
     void take(const HistoryArc& arc) {
-        if (splicer_.arcControl == ArcControl::Manual) {
-            if (lastArc_ && arc.at.ms - lastArc_->ms >= settings_.idleDays * msPerDay &&
-                !(lastCalibrated_ && arc.at.ms - lastCalibrated_->ms < settings_.idleDays * msPerDay))
-                owe(arc.at, {}, Condition::IdleStretch,
-                    counted(static_cast<std::uint64_t>((arc.at.ms - lastArc_->ms) / msPerDay), "day",
-                            "days") +
-                        " without an arc before " + shortTime(arc.at));
-            weather(arc);
-        }
+        const std::int64_t idle = settings_.idleDays * msPerDay;
+        if (lastArc_ && arc.at.ms - lastArc_->ms >= idle &&
+            !(lastCalibrated_ && arc.at.ms - lastCalibrated_->ms < idle))
+            owe(arc.at, {}, Condition::IdleStretch,
+                counted(static_cast<std::uint64_t>((arc.at.ms - lastArc_->ms) / msPerDay), "day", "days") +
+                    " without an arc before " + shortTime(arc.at));
+        weather(arc);
+        fibre(arc);
         lastArc_ = arc.at;
+    }
+
+    void fibre(const HistoryArc& arc) {
+        if (open_ && !otherFibre()) return;
+        if (fits(arc)) {
+            if (open_) close(arc.at);
+        } else if (!open_) {
+            SpliceUse use = useOf(arc, history_);
+            owe(arc.at, {}, Condition::OtherFibre,
+                counted(arc.channels, "fibre", "fibres") + " at once, " +
+                    (use.mode.empty() ? "no mode named" : "mode " + use.mode) + ", from " +
+                    shortTime(arc.at) + " on; the arc was calibrated for " + madeFor(*madeFor_));
+        }
+    }
+
+    /// Arcs of one mode, closure and count are judged once.
+    bool fits(const HistoryArc& arc) {
+        if (!madeFor_ || splicer_.kind == SplicerKind::SingleFibre) return true;
+        const Judged same{arc.mode, arc.closure, arc.channels};
+        if (judged_ != same) {
+            judged_ = same;
+            fits_ = faultsOf(*madeFor_, splicer_, useOf(arc, history_)).empty();
+        }
+        return fits_;
     }
 
     void weather(const HistoryArc& arc) {
@@ -172,13 +186,17 @@ class Sweep {
     const Splicer& splicer_;
     const SplicerHistory& history_;
     const Deck& deck_;
-    const Settings& settings_;
+    Settings settings_;
     std::optional<OwedStretch> open_;
     std::vector<OwedStretch> stretches_;
     std::set<ActionKey> before_;  ///< what must be done before a calibration counts
     std::optional<Instant> lastArc_, lastCalibrated_;
     std::optional<Temperature> temperature_;  ///< of the first arc after the last calibration
     std::optional<Pressure> pressure_;
+    std::optional<CalibrationResult> madeFor_;  ///< of the last calibration that counts, if it says
+    using Judged = std::tuple<std::uint32_t, std::optional<std::uint32_t>, std::uint8_t>;
+    std::optional<Judged> judged_;
+    bool fits_ = true;
 };
 
 /// Of a card whose loop ran out: what is owed then.
@@ -191,12 +209,11 @@ ActionKey owedWhenNotReached(const Card& card) {
 
 /// The first record from `from` on (index) that closes the action, or none.
 std::optional<std::size_t> closing(std::span<const CareRecord* const> order, std::size_t from,
-                                   const ActionKey& wanted, const Splicer* splicer,
-                                   const SplicerHistory* history) {
+                                   const ActionKey& wanted, const Splicer* splicer) {
     for (std::size_t i = from; i < order.size(); ++i) {
         if (!covers(*order[i], wanted)) continue;
         if (wanted == action::arcCalibration) {
-            if (splicer && counts(*order[i], *splicer, history)) return i;
+            if (splicer && counts(*order[i], *splicer)) return i;
             continue;
         }
         // A part covered on the way is done though the rest of its card was not; the action itself must have
@@ -224,8 +241,7 @@ const OwedStretch* owedAt(std::span<const OwedStretch> stretches, ToolId splicer
 }
 
 std::vector<Obligation> openObligations(const Tool& tool, std::span<const CareRecord> records,
-                                        const SplicerHistory* history, const Deck& deck,
-                                        const Settings& settings) {
+                                        const Deck& deck, const Settings& settings) {
     const Splicer* splicer = asSplicer(tool);
     const auto order = inOrder(tool, records);
     std::vector<Obligation> open;
@@ -240,18 +256,17 @@ std::vector<Obligation> openObligations(const Tool& tool, std::span<const CareRe
             std::optional<std::size_t> from = i;
             for (const ActionKey& next : card->obligations) {
                 // The record itself closes only what it covered on the way.
-                if (from)
-                    from = closing(order, next == record.action ? *from + 1 : *from, next, splicer, history);
+                if (from) from = closing(order, next == record.action ? *from + 1 : *from, next, splicer);
                 if (!from) owe(next, record);
             }
             const ActionKey then = owedWhenNotReached(*card);
             if (effectOf(record) == Effect::NotReached && record.action != action::arcCalibration &&
-                !then.empty() && !closing(order, i + 1, then, splicer, history) &&
-                !closing(order, i + 1, record.action, splicer, history))
+                !then.empty() && !closing(order, i + 1, then, splicer) &&
+                !closing(order, i + 1, record.action, splicer))
                 owe(then, record);
         }
         if (record.action != action::arcCalibration || !splicer) continue;
-        if (counts(record, *splicer, history)) {
+        if (counts(record, *splicer)) {
             runsInVain = 0;
             continue;
         }
@@ -260,10 +275,9 @@ std::vector<Obligation> openObligations(const Tool& tool, std::span<const CareRe
         const ActionKey diagnostic(action::diagnostic);
         const ActionKey calibration(action::arcCalibration);
         if (runsInVain < settings.calibrationRuns) continue;
-        if (!closing(order, i + 1, diagnostic, splicer, history) &&
-            !closing(order, i + 1, calibration, splicer, history))
+        if (!closing(order, i + 1, diagnostic, splicer) && !closing(order, i + 1, calibration, splicer))
             owe(diagnostic, record);
-        if (closing(order, i + 1, diagnostic, splicer, history)) runsInVain = 0;
+        if (closing(order, i + 1, diagnostic, splicer)) runsInVain = 0;
     }
     return open;
 }

@@ -71,6 +71,21 @@ void cutAt(SplicerHistory& history, Instant now) {
 
 }  // namespace
 
+Result<SettingsRead> settingsOf(Logbook& book) {
+    SettingsRead read;
+    for (const std::string_view key : settingKeys()) {
+        const auto value = book.setting(key);
+        if (!value) return tl::unexpected(value.error());
+        if (!*value || (*value)->empty()) continue;  // taken back: as shipped
+        auto with = withSetting(read.settings, key, **value);
+        if (with)
+            read.settings = *with;
+        else
+            read.problems.push_back(with.error());
+    }
+    return read;
+}
+
 Result<Situation> gather(Logbook& book, const Deck& deck, Instant now,
                          std::vector<SplicerHistory> histories) {
     Situation situation;
@@ -86,16 +101,10 @@ Result<Situation> gather(Logbook& book, const Deck& deck, Instant now,
     if (!records) return tl::unexpected(records.error());
     auto overrides = book.holdOverrides();
     if (!overrides) return tl::unexpected(overrides.error());
-    for (const std::string_view key : settingKeys()) {
-        const auto value = book.setting(key);
-        if (!value) return tl::unexpected(value.error());
-        if (!*value) continue;
-        auto with = withSetting(situation.settings, key, **value);
-        if (with)
-            situation.settings = *with;
-        else
-            situation.problems.push_back(with.error());
-    }
+    auto settings = settingsOf(book);
+    if (!settings) return tl::unexpected(settings.error());
+    situation.settings = settings->settings;
+    situation.problems = std::move(settings->problems);
     for (const Tool& tool : *tools) {
         auto lines = book.historyOf(tool.id.uuid);
         if (!lines) return tl::unexpected(lines.error());

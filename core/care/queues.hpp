@@ -37,6 +37,13 @@ struct Situation {
     std::vector<Problem> problems;  ///< settings that could not be read; their defaults are used
 };
 
+/// The crew's own limits; one that cannot be read keeps the shipped value and is told.
+struct SettingsRead {
+    Settings settings;
+    std::vector<Problem> problems;
+};
+Result<SettingsRead> settingsOf(Logbook& book);
+
 /// Reads everything once. Cost: the arcs of the book.
 Result<Situation> gather(Logbook& book, const Deck& deck, Instant now);
 /// The same from histories the caller has already read for the charts.

@@ -2,10 +2,10 @@
 #include "core/care/record_check.hpp"
 
 #include <algorithm>
-#include <cstdint>
 #include <utility>
 
 #include "core/care/run.hpp"
+#include "core/care/words.hpp"
 
 namespace arc::care {
 namespace {
@@ -70,25 +70,45 @@ Result<CareRecord> checkedRecord(const Situation& situation, CareRecord record) 
     return record;
 }
 
-std::vector<ActionKey> skippedGentler(const Situation& situation, std::span<const DueItem> due, ToolId tool,
-                                      const ActionKey& action) {
+std::vector<GentlerCare> skippedGentler(const Situation& situation, std::span<const DueItem> due, ToolId tool,
+                                        const ActionKey& action) {
     const Card* card = situation.deck.find(action);
     if (!card || card->gentlerFirst.empty() || !card->isWhole(action)) return {};
-    const bool planned = std::ranges::any_of(due, [&](const DueItem& item) {
-        return item.tool == tool && item.action == action && item.basis != Basis::Signal;
-    });
-    if (planned) return {};
-    std::int64_t since = INT64_MIN;
+    const bool asked = std::ranges::any_of(
+        due, [&](const DueItem& item) { return item.tool == tool && item.action == action; });
+    if (asked) return {};
+    std::optional<Instant> since;
+    std::string sinceWhat;
     for (const CareRecord& record : situation.records)
-        if (record.tool == tool && card->isWhole(record.action)) since = std::max(since, record.at.ms);
-    std::vector<ActionKey> skipped;
+        if (record.tool == tool && card->isWhole(record.action) && (!since || *since < record.at)) {
+            since = record.at;
+            sinceWhat = " since \"" + card->title + "\" of " + shortTime(record.at);
+        }
+    for (const DueItem& item : due) {
+        const bool gentler = std::ranges::find(card->gentlerFirst, item.action) != card->gentlerFirst.end();
+        if (item.tool != tool || item.basis != Basis::Signal || !gentler) continue;
+        if (since && item.since < *since) continue;
+        since = item.since;
+        sinceWhat =
+            " since the signal of " + shortTime(item.since) + ", which asks for it first: " + item.why;
+    }
+    std::vector<GentlerCare> skipped;
     for (const ActionKey& gentler : card->gentlerFirst) {
         const bool done = std::ranges::any_of(situation.records, [&](const CareRecord& record) {
-            return record.tool == tool && record.action == gentler && record.at.ms > since;
+            return record.tool == tool && record.action == gentler && (!since || *since < record.at);
         });
-        if (!done) skipped.push_back(gentler);
+        if (!done) skipped.push_back({gentler, "not in the logbook" + sinceWhat});
     }
     return skipped;
+}
+
+void noteSkipped(std::map<std::string, std::string>& fields, std::span<const GentlerCare> skipped,
+                 const std::string& reason) {
+    if (skipped.empty()) return;
+    std::string& keys = fields[std::string(field::skippedGentler)];
+    keys.clear();
+    for (const GentlerCare& one : skipped) keys += (keys.empty() ? "" : ",") + one.action;
+    if (!reason.empty()) fields[std::string(field::skippedReason)] = reason;
 }
 
 }  // namespace arc::care

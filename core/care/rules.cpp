@@ -6,6 +6,7 @@
 #include <cctype>
 #include <charconv>
 #include <cmath>
+#include <set>
 #include <utility>
 
 #include "core/care/run.hpp"
@@ -32,11 +33,12 @@ std::string family(std::string_view text) {
     return {};
 }
 
-/// Every family a mode label names: "G.652-G.657" names two.
-bool modeTakes(std::string_view mode, std::string_view wanted) {
-    for (std::size_t i = 0; i < mode.size(); ++i)
-        if (family(mode.substr(i)) == wanted) return true;
-    return false;
+/// Every family a text names: "G.652-G.657" names two.
+std::set<std::string> families(std::string_view text) {
+    std::set<std::string> named;
+    for (std::size_t i = 0; i < text.size(); ++i)
+        if (std::string one = family(text.substr(i)); !one.empty()) named.insert(std::move(one));
+    return named;
 }
 
 bool saysBad(const std::string& said) {
@@ -67,9 +69,9 @@ Result<double> number(std::string_view key, std::string_view value, double least
     return read;
 }
 
-constexpr std::array<std::string_view, 7> keys{
+constexpr std::array<std::string_view, 8> keys{
     "care.environment_jump_c", "care.environment_jump_hpa", "care.idle_days", "care.electrode_arcs",
-    "care.calibration_runs",   "care.order_days",           "care.ribbon"};
+    "care.calibration_runs",   "care.order_days",           "care.ribbon",    "care.self_calibrating_times"};
 
 }  // namespace
 
@@ -91,6 +93,8 @@ Result<Settings> withSetting(Settings settings, std::string_view key, std::strin
         return set(100, 100'000, [&](double v) { settings.electrodeArcs = static_cast<std::uint32_t>(v); });
     if (key == keys[4]) return set(1, 9, [&](double v) { settings.calibrationRuns = static_cast<int>(v); });
     if (key == keys[5]) return set(1, 365, [&](double v) { settings.orderWithinDays = v; });
+    if (key == keys[7])
+        return set(1, 10, [&](double v) { settings.selfCalibratingTimes = static_cast<int>(v); });
     if (key == keys[6]) {
         for (const auto kind : {RibbonKind::Flat, RibbonKind::WebType, RibbonKind::RibbonisedTubes}) {
             if (word(kind) != value) continue;
@@ -101,6 +105,18 @@ Result<Settings> withSetting(Settings settings, std::string_view key, std::strin
                     std::string(key));
     }
     return settings;
+}
+
+std::string valueOf(const Settings& settings, std::string_view key) {
+    if (key == keys[0]) return plain(settings.jumpCelsius);
+    if (key == keys[1]) return plain(settings.jumpHectopascals);
+    if (key == keys[2]) return std::to_string(settings.idleDays);
+    if (key == keys[3]) return settings.electrodeArcs ? std::to_string(*settings.electrodeArcs) : "";
+    if (key == keys[4]) return std::to_string(settings.calibrationRuns);
+    if (key == keys[5]) return plain(settings.orderWithinDays);
+    if (key == keys[6]) return std::string(word(settings.ribbon));
+    if (key == keys[7]) return std::to_string(settings.selfCalibratingTimes);
+    return {};
 }
 
 Effect effectOf(const CareRecord& record) {
@@ -142,8 +158,18 @@ bool covers(const CareRecord& record, std::string_view wanted) {
     return false;
 }
 
+SpliceUse useOf(const HistoryArc& arc, const SplicerHistory& history) {
+    SpliceUse use;
+    if (arc.mode < history.modes.size()) use.mode = history.modes[arc.mode];
+    use.channels = arc.channels;
+    if (arc.closure && *arc.closure < history.closures.size())
+        for (const Cable& cable : history.closures[*arc.closure].cables)
+            use.fibreTypes.push_back(cable.fibreType);
+    return use;
+}
+
 std::vector<CalibrationFault> faultsOf(const CalibrationResult& result, const Splicer& splicer,
-                                       const std::string& mode, int channels) {
+                                       const SpliceUse& use) {
     std::vector<CalibrationFault> faults;
     if (result.power != Adequacy::Adequate) faults.push_back(CalibrationFault::PowerNotAdequate);
     if (result.position != Adequacy::Adequate) faults.push_back(CalibrationFault::PositionNotAdequate);
@@ -153,11 +179,48 @@ std::vector<CalibrationFault> faultsOf(const CalibrationResult& result, const Sp
         if (result.fibreCount != 1) faults.push_back(CalibrationFault::WrongFibreCount);
         return faults;
     }
-    // A mode label that names no fibre family cannot contradict the fibre that was used.
-    if (result.fibreType.empty() || (!family(mode).empty() && !modeTakes(mode, type)))
+    // A label that names no fibre family cannot contradict the fibre that was used.
+    const std::set<std::string> mode = families(use.mode);
+    std::set<std::string> cables;
+    for (const std::string& named : use.fibreTypes) cables.merge(families(named));
+    const auto contradicts = [&](const std::set<std::string>& named) {
+        return !named.empty() && !named.contains(type);
+    };
+    if (result.fibreType.empty() || contradicts(mode) || contradicts(cables))
         faults.push_back(CalibrationFault::WrongFibreType);
-    if (channels > 0 && result.fibreCount != channels) faults.push_back(CalibrationFault::WrongFibreCount);
+    const bool countFits = use.channels > 0 ? result.fibreCount == use.channels
+                                            : result.fibreCount >= 1 && result.fibreCount <= splicer.grooves;
+    if (!countFits) faults.push_back(CalibrationFault::WrongFibreCount);
     return faults;
+}
+
+std::string madeFor(const CalibrationResult& result) {
+    return counted(static_cast<std::uint64_t>(std::max(0, result.fibreCount)), "fibre", "fibres") + " of " +
+           result.fibreType;
+}
+
+bool counts(const CareRecord& record, const Splicer& splicer) {
+    if (record.action != action::arcCalibration || effectOf(record) == Effect::NotReached) return false;
+    const auto result = resultOf(record);
+    return !result || faultsOf(*result, splicer, {}).empty();
+}
+
+const CareRecord* lastCalibration(const Tool& tool, std::span<const CareRecord> records) {
+    const Splicer* splicer = asSplicer(tool);
+    const CareRecord* last = nullptr;
+    if (!splicer) return last;
+    for (const CareRecord& record : records)
+        if (record.tool == tool.id && counts(record, *splicer) && (!last || last->at <= record.at))
+            last = &record;
+    return last;
+}
+
+Settings limitsFor(const Splicer& splicer, Settings settings) {
+    if (splicer.arcControl == ArcControl::Manual) return settings;
+    settings.jumpCelsius *= settings.selfCalibratingTimes;
+    settings.jumpHectopascals *= settings.selfCalibratingTimes;
+    settings.idleDays *= settings.selfCalibratingTimes;
+    return settings;
 }
 
 std::string_view sentence(CalibrationFault fault) {

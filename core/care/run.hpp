@@ -76,8 +76,11 @@ namespace field {
 inline constexpr std::string_view outcome = "outcome";  ///< "reached" or "not_reached"
 inline constexpr std::string_view covers = "covers";    ///< actions done on the way, by comma: "stabilise"
 inline constexpr std::string_view swabEnds = "swab_ends";
-inline constexpr std::string_view rounds = "rounds";       ///< of the longest loop
-inline constexpr std::string_view move = "move";           ///< next_position, next_height or new_blade
+inline constexpr std::string_view rounds = "rounds";  ///< of the longest loop
+inline constexpr std::string_view move = "move";      ///< next_position, next_height or new_blade
+/// Gentler care that was not tried first, by comma, and why not.
+inline constexpr std::string_view skippedGentler = "skipped_gentler";
+inline constexpr std::string_view skippedReason = "skipped_reason";
 inline constexpr std::string_view newBlade = "new_blade";  ///< "yes": a fresh blade was fitted
 }  // namespace field
 

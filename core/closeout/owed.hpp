@@ -12,7 +12,4 @@ namespace arc::closeout {
 /// before the job on, not its whole history. `book` must outlive the answer.
 OwedBy owedBy(Logbook& book, care::Deck deck, care::Settings settings);
 
-/// The crew's own limits; a setting that cannot be read keeps the shipped value.
-Result<care::Settings> careSettings(Logbook& book);
-
 }  // namespace arc::closeout

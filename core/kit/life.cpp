@@ -146,23 +146,15 @@ CalibrationLife calibrationOf(const Situation& situation, const Tool& tool,
                               std::span<const CareRecord> records) {
     CalibrationLife life;
     const Splicer& splicer = *asSplicer(tool);
-    const auto history = std::ranges::find(situation.histories, tool.id, &SplicerHistory::splicer);
+    life.control = splicer.arcControl;
     for (const CareRecord& record : records) {
         if (record.action != action::arcCalibration) continue;
-        life.lastFaults.clear();
         const auto result = care::resultOf(record);
-        if (result) {
-            const HistoryArc* arc = nullptr;
-            if (history != situation.histories.end() && !history->arcs.empty()) {
-                const auto next = std::ranges::lower_bound(history->arcs, record.at, {}, &HistoryArc::at);
-                arc = next != history->arcs.end() ? &*next : &history->arcs.back();
-            }
-            life.lastFaults = care::faultsOf(
-                *result, splicer, arc && arc->mode < history->modes.size() ? history->modes[arc->mode] : "",
-                arc ? arc->channels : 0);
-        }
-        if (care::effectOf(record) == care::Effect::NotReached || !life.lastFaults.empty()) continue;
+        life.lastFaults =
+            result ? care::faultsOf(*result, splicer, {}) : std::vector<care::CalibrationFault>{};
+        if (!care::counts(record, splicer)) continue;
         life.at = record.at;
+        life.madeFor = result;
         life.state = result ? care::CalibrationState::Valid : care::CalibrationState::Unproved;
     }
     life.owed = owedNow(situation, tool);
@@ -187,6 +179,10 @@ std::string careText(const Situation& situation, const CareRecord& record) {
         text += ": height " + std::to_string(record.blade->height) + ", position " +
                 std::to_string(record.blade->position);
     if (!record.detail.empty()) text += " (" + record.detail + ")";
+    if (record.fields.contains(std::string(care::field::skippedGentler))) {
+        const auto why = record.fields.find(std::string(care::field::skippedReason));
+        text += "; before gentler care" + (why == record.fields.end() ? "" : ": " + why->second);
+    }
     return text;
 }
 
@@ -319,13 +315,13 @@ std::optional<care::OwedStretch> owedNow(const Situation& situation, const Tool&
     const auto stretches =
         care::calibrationOwed(tool, situation.records, known, situation.deck, situation.settings);
     if (!stretches.empty() && !stretches.back().to) return stretches.back();
-    if (splicer->arcControl == ArcControl::SelfCalibrating || known.arcs.empty()) return std::nullopt;
+    if (known.arcs.empty()) return std::nullopt;
     const Instant last = known.arcs.back().at;
-    const std::int64_t limit = situation.settings.idleDays * msPerDay;
+    const std::int64_t limit = care::limitsFor(*splicer, situation.settings).idleDays * msPerDay;
     if (situation.now.ms - last.ms < limit) return std::nullopt;
     for (const CareRecord& record : situation.records)
-        if (record.tool == tool.id && record.action == action::arcCalibration && record.at > last &&
-            situation.now.ms - record.at.ms < limit && care::effectOf(record) != care::Effect::NotReached)
+        if (record.tool == tool.id && record.at > last && situation.now.ms - record.at.ms < limit &&
+            care::counts(record, *splicer))
             return std::nullopt;
     return care::OwedStretch{
         tool.id,

@@ -55,7 +55,9 @@ struct BladeLife {
 
 struct CalibrationLife {
     care::CalibrationState state = care::CalibrationState::NeverDone;
+    ArcControl control = ArcControl::Manual;
     std::optional<Instant> at;                       ///< of the last calibration that counts
+    std::optional<CalibrationResult> madeFor;        ///< what that one was made for, if it says
     std::optional<care::OwedStretch> owed;           ///< the stretch that is open now
     std::vector<care::CalibrationFault> lastFaults;  ///< why the last one does not count
 };

@@ -284,6 +284,30 @@ TEST_F(CareCommand, SaysWhichGentlerCareWasSkipped) {
     addArcsToBook(3, 50);
     said = record({"--tool", "C-01", "--action", "blade_rotate", "--at", day(4), "--format", "json"});
     EXPECT_TRUE(json::parse(said.out)["skipped_gentler"].empty()) << "due by its count";
+    EXPECT_FALSE(json::parse(said.out)["record"]["fields"].contains("skipped_gentler"));
+    said = record({"--tool", "C-01", "--action", "blade_rotate", "--at", day(4.1), "--reason",
+                   "the edge is chipped", "--format", "json"});
+    const json fields = json::parse(said.out)["record"]["fields"];
+    EXPECT_EQ(fields["skipped_gentler"], "cleaver_clean,blade_clean");
+    EXPECT_EQ(fields["skipped_reason"], "the edge is chipped");
+}
+
+TEST_F(CareCommand, LimitsAreShownChangedInTheirRangeAndTakenBack) {
+    const auto valueOf = [&](const std::string& key) {
+        const json said = json::parse(run({"limits", path(), "--format", "json"}).out);
+        for (const json& limit : said["limits"])
+            if (limit["key"] == key) return limit["value"].get<std::string>();
+        return std::string("no such limit");
+    };
+    EXPECT_EQ(valueOf("care.idle_days"), "14");
+    EXPECT_EQ(run({"limits", path(), "--key", "care.idle_days", "--value", "21"}).code, 0);
+    EXPECT_EQ(valueOf("care.idle_days"), "21");
+    EXPECT_EQ(run({"limits", path(), "--key", "care.idle_days", "--value", "0"}).code, 2);
+    EXPECT_EQ(run({"limits", path(), "--key", "care.dance", "--value", "1"}).code, 2);
+    EXPECT_EQ(run({"limits", path(), "--key", "care.idle_days"}).code, 2);
+    EXPECT_EQ(valueOf("care.idle_days"), "21");
+    EXPECT_EQ(run({"limits", path(), "--key", "care.idle_days", "--as-shipped"}).code, 0);
+    EXPECT_EQ(valueOf("care.idle_days"), "14");
 }
 
 TEST_F(CareCommand, AnOverriddenHoldStaysAndNamesThePerson) {

@@ -35,6 +35,9 @@ class RigBench final : public Workbench {
         if (!shelf) return tl::unexpected(shelf.error());
         return shelf->deck;
     }
+    Result<std::vector<Problem>> refusedCards(Logbook& book) override {
+        return storage::cardsInForce(book)->refused;
+    }
     Result<care::Card> cardOfVersion(Logbook& book, std::string_view action, int version) override {
         return storage::cardOfVersion(book.cardEditions().value(), action, version);
     }

@@ -18,7 +18,11 @@ Result<CareLook> lookAround(Session& session, const std::shared_ptr<const DriftV
     if (!situation) return tl::unexpected(situation.error());
     auto runs = book.openCareRuns();
     if (!runs) return tl::unexpected(runs.error());
+    auto refused = session.workbench().refusedCards(book);
+    if (!refused) return tl::unexpected(refused.error());
     CareLook look;
+    look.putAside = std::move(*refused);
+    look.putAside.insert(look.putAside.end(), situation->problems.begin(), situation->problems.end());
     look.situation = std::move(*situation);
     const std::vector<drift::SplicerReport> none;
     const auto& reports = drift ? drift->reports : none;

@@ -22,6 +22,7 @@ struct CareLook {
     std::vector<care::OrderLine> orders;
     std::vector<care::OwedStretch> owed;
     std::vector<CareRun> openRuns;
+    std::vector<Problem> putAside;  ///< card editions and settings that could not be used
 
     [[nodiscard]] const Tool* tool(ToolId id) const;
     [[nodiscard]] const kit::ToolLife* lifeOf(ToolId id) const;

@@ -2,7 +2,9 @@
 // Care: what is due, by when a crew can do it, with why, on what grounds, since when and what happens if
 // not. Taking one up runs its card; a paused run goes on where it stood.
 #pragma once
+#include <map>
 #include <optional>
+#include <string>
 #include <vector>
 
 #include "core/care/card.hpp"
@@ -10,20 +12,19 @@
 #include "ui/shell/page.hpp"
 #include "ui/shell/session.hpp"
 
-class QComboBox;
-class QFrame;
-class QGridLayout;
 class QLabel;
-class QPushButton;
-class QVBoxLayout;
 
 namespace arc::ui {
 
 class CardRunner;
 class CareDesk;
+class DoneAside;
+class DueDetail;
+class OrdersAside;
+class OtherCare;
 class PageHead;
-class QueueRow;
-class StateMark;
+class PausedRuns;
+class QueueList;
 
 class CarePage : public Page {
     Q_OBJECT
@@ -36,23 +37,21 @@ class CarePage : public Page {
     [[nodiscard]] bool settled() const override;
     /// The card that is being run; null when none is.
     [[nodiscard]] CardRunner* runner() const { return m_runner; }
-    /// Takes up a care: goes on with its paused run, or begins one.
+    /// Takes up a care: goes on with its paused run, or begins one. Gentler care that was not tried is asked
+    /// about first.
     void startCare(ToolId tool, const ActionKey& action, const std::vector<std::string>& answers);
-
-  protected:
-    bool eventFilter(QObject* watched, QEvent* event) override;
 
   private:
     void build();
+    void addActions();
     void refresh();
-    void showList();
-    void showDetail(std::size_t index);
+    void showChosen();
     void showPaused();
-    void showDone();
-    void showOrders();
-    void fillOthers();
-    void fillCards();
-    void editCard();
+    void startChosen();
+    void begin(const care::Card& card, const Tool& tool, const std::vector<std::string>& answers,
+               const std::map<std::string, std::string>& fields);
+    void editCard(const ActionKey& action);
+    void openLimits();
     [[nodiscard]] std::optional<care::Card> cardOf(const CareRun& run) const;
     void run(const care::Card& card, const Tool& tool, const CareRun& run);
     void startWaiting();
@@ -60,24 +59,13 @@ class CarePage : public Page {
     Session& m_session;
     CareDesk& m_desk;
     PageHead* m_head = nullptr;
-    QVBoxLayout* m_list = nullptr;
-    std::vector<QueueRow*> m_rows;
-    std::vector<care::DueItem> m_items;
-    std::size_t m_chosen = 0;
-    QFrame* m_detail = nullptr;
-    StateMark* m_mark = nullptr;
-    QLabel* m_title = nullptr;
-    QLabel* m_why = nullptr;
-    QLabel* m_names[5]{};
-    QLabel* m_values[5]{};
-    QPushButton* m_start = nullptr;
-    QVBoxLayout* m_paused = nullptr;
-    QLabel* m_done = nullptr;
-    QLabel* m_orders = nullptr;
-    QFrame* m_doneCard = nullptr;
-    QFrame* m_ordersCard = nullptr;
-    QComboBox* m_tool = nullptr;
-    QComboBox* m_card = nullptr;
+    QLabel* m_putAside = nullptr;
+    PausedRuns* m_paused = nullptr;
+    QueueList* m_queue = nullptr;
+    OtherCare* m_other = nullptr;
+    DueDetail* m_detail = nullptr;
+    DoneAside* m_done = nullptr;
+    OrdersAside* m_orders = nullptr;
     CardRunner* m_runner = nullptr;
     std::optional<Target> m_waiting;  ///< asked for before the first look was finished
 };

@@ -65,7 +65,9 @@ FieldEdit::FieldEdit(const care::Field& field, const std::string& value, QWidget
         return;
     }
     if (field.kind == care::FieldKind::Photo) {
-        m_photoButton = button(tr("Choose a photo…"), ButtonKind::Wide, this);
+        m_photoName = text::words(value);
+        m_photoButton = button(m_photoName.isEmpty() ? tr("Choose a photo…   Space") : m_photoName,
+                               ButtonKind::Wide, this);
         m_photoButton->setAccessibleName(name);
         m_photoButton->setMinimumHeight(tall);
         m_photoButton->installEventFilter(this);
@@ -150,8 +152,10 @@ void FieldEdit::choosePhoto() {
         const QString suffix = info.suffix().toLower();
         // Only pictures are opened: reading the logbook's own file would drop its locks.
         if (suffix != QLatin1String("jpg") && suffix != QLatin1String("jpeg") &&
-            suffix != QLatin1String("png"))
+            suffix != QLatin1String("png")) {
+            m_photoButton->setText(tr("%1 is no JPEG or PNG; choose another").arg(info.fileName()));
             return;
+        }
         if (info.size() <= 0 || info.size() > static_cast<qint64>(attachmentLimit)) {
             m_photoButton->setText(tr("%1 is larger than 8 MB; choose another").arg(info.fileName()));
             return;

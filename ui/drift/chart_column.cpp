@@ -95,6 +95,7 @@ void ChartColumn::show(std::shared_ptr<const DriftView> view, const drift::Strat
     m_lowerFirst = same ? std::min(m_lowerFirst, m_lowerCount) : 0;
     previewBaseline(static_cast<double>(report->baselineFrom), static_cast<double>(report->baselineTo));
     m_marks->setCare(careMarks(*history));
+    m_marks->setOwed(owedMarks(*history, m_owed));
     arrange();
     say();
 }
@@ -120,6 +121,12 @@ void ChartColumn::showSignal(const drift::Signal* signal) {
             std::max(m_window.to() - m_window.from(), (raised - began) * (1 + 2 * aroundSignal));
         m_window.show((began + raised - span) / 2, (began + raised + span) / 2);
     }
+}
+
+void ChartColumn::setOwed(std::vector<care::OwedStretch> owed) {
+    m_owed = std::move(owed);
+    m_marks->setOwed(m_history ? owedMarks(*m_history, m_owed) : std::vector<OwedMark>{});
+    say();
 }
 
 std::vector<ChartView*> ChartColumn::charts() const {
@@ -194,6 +201,7 @@ QString ChartColumn::readout(double arc) const {
     const auto& one = m_history->arcs[index];
     QStringList parts{tr("arc %1").arg(text::number(static_cast<std::int64_t>(index + 1))),
                       text::dayAndClock(one.at)};
+    if (care::owedAt(m_owed, m_history->splicer, one.at)) parts << tr("calibration owed");
     double sum = 0;
     double most = 0;
     for (std::size_t r = one.firstReading; r < one.firstReading + one.readingCount; ++r) {
@@ -216,7 +224,7 @@ QString ChartColumn::readout(double arc) const {
 
 QString ChartColumn::csv() const {
     if (!m_history || !m_report) return {};
-    QString out = QStringLiteral("arc,time,mean_loss_db,level");
+    QString out = QStringLiteral("arc,time,mean_loss_db,calibration_owed,level");
     for (int c = 1; c <= static_cast<int>(m_strip->rowCount()); ++c)
         out += QStringLiteral(",groove_%1").arg(c);
     out += QStringLiteral("\r\n");
@@ -230,10 +238,12 @@ QString ChartColumn::csv() const {
         double sum = 0;
         for (std::size_t r = one.firstReading; r < one.firstReading + one.readingCount; ++r)
             sum += decibels(m_history->readings[r].loss);
-        out += QStringLiteral("%1,%2,%3,%4")
+        const bool owed = care::owedAt(m_owed, m_history->splicer, one.at) != nullptr;
+        out += QStringLiteral("%1,%2,%3,%4,%5")
                    .arg(i + 1)
                    .arg(QString::fromStdString(toIso(one.at)))
                    .arg(one.readingCount > 0 ? QString::number(sum / one.readingCount, 'f', 4) : QString())
+                   .arg(owed ? QStringLiteral("yes") : QStringLiteral("no"))
                    .arg(share(m_level->valueAt(arc)));
         for (int c = 1; c <= static_cast<int>(m_strip->rowCount()); ++c)
             out += QLatin1Char(',') + share(m_strip->valueAt(c, arc));

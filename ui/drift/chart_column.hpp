@@ -9,6 +9,7 @@
 #include <vector>
 
 #include "core/analytics/drift.hpp"
+#include "core/care/rules.hpp"
 #include "ui/shell/drift_view.hpp"
 #include "ui/widgets/arc_window.hpp"
 
@@ -31,6 +32,8 @@ class ChartColumn : public QWidget {
     void show(std::shared_ptr<const DriftView> view, const drift::StratumReport* report,
               const SplicerHistory* history);
     void showSignal(const drift::Signal* signal);
+    /// Stretches in which an arc calibration was owed, of any splicer.
+    void setOwed(std::vector<care::OwedStretch> owed);
     /// While the ends are being moved, before they are written.
     void previewBaseline(double from, double to);
     void showMore();  ///< the next ones of the lower charts
@@ -39,7 +42,8 @@ class ChartColumn : public QWidget {
     /// What the charts show, in words: for the read-out line and for screen readers.
     [[nodiscard]] QString readout(double arc) const;
     [[nodiscard]] std::vector<ChartView*> charts() const;
-    /// The visible stretch: arc, time, mean loss, then what each chart holds; RFC 4180, point-decimal.
+    /// The visible stretch: arc, time, mean loss, calibration owed or not, then what each chart holds; RFC
+    /// 4180, point-decimal.
     [[nodiscard]] QString csv() const;
     /// Charts that find no room are left out, so that the column never pushes the window.
     [[nodiscard]] QSize minimumSizeHint() const override;
@@ -75,6 +79,7 @@ class ChartColumn : public QWidget {
     std::size_t m_lowerCount = 0;  ///< how many of them have data
     std::size_t m_lowerFirst = 0;
     std::size_t m_lowerShown = 0;
+    std::vector<care::OwedStretch> m_owed;
     ChartMarks* m_marks;
     QLabel* m_readout;
 };

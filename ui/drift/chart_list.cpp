@@ -198,4 +198,18 @@ std::vector<CareMark> careMarks(const SplicerHistory& history) {
     return marks;
 }
 
+std::vector<OwedMark> owedMarks(const SplicerHistory& history, std::span<const care::OwedStretch> owed) {
+    std::vector<OwedMark> marks;
+    const auto numberAt = [&](Instant at) {
+        return std::ranges::lower_bound(history.arcs, at, {}, &HistoryArc::at) - history.arcs.begin();
+    };
+    for (const auto& stretch : owed) {
+        if (stretch.splicer != history.splicer) continue;
+        const auto from = numberAt(stretch.from);
+        const auto to = stretch.to ? numberAt(*stretch.to) : std::ssize(history.arcs);
+        if (from < to) marks.push_back({static_cast<double>(from) + 0.5, static_cast<double>(to) + 0.5});
+    }
+    return marks;
+}
+
 }  // namespace arc::ui

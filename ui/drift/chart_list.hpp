@@ -7,6 +7,7 @@
 #include <vector>
 
 #include "core/analytics/drift.hpp"
+#include "core/care/rules.hpp"
 #include "ui/widgets/chart_marks.hpp"
 #include "ui/widgets/chart_view.hpp"
 #include "ui/widgets/groove_strip.hpp"
@@ -29,5 +30,7 @@ std::vector<std::shared_ptr<const ChartData>> lowerCharts(const ChartSource& sou
 std::vector<StripRow> stripRows(const ChartSource& source);
 /// Care actions as marks on the arc axis.
 std::vector<CareMark> careMarks(const SplicerHistory& history);
+/// The arcs of each stretch of this splicer; a stretch without an arc has no mark.
+std::vector<OwedMark> owedMarks(const SplicerHistory& history, std::span<const care::OwedStretch> owed);
 
 }  // namespace arc::ui

@@ -105,9 +105,11 @@ DriftPage::DriftPage(Session& session, QWidget* parent) : Page(parent), m_sessio
     connect(&CareDesk::of(m_session), &CareDesk::changed, this, [this] {
         const bool first = !m_care;
         m_care = CareDesk::of(m_session).look();
+        if (m_care) m_charts->setOwed(m_care->owed);
         if (first && isVisible()) showChosen();
     });
     m_care = CareDesk::of(m_session).look();
+    if (m_care) m_charts->setOwed(m_care->owed);
     addActions();
     readAgain();
 }
@@ -313,9 +315,9 @@ void DriftPage::openReadings() {
                       : signal        ? static_cast<double>(signal->beganAtArc)
                                       : window.to();
     const auto* tool = m_view->toolOf(*m_splicer);
-    auto* table =
-        new ReadingsTable(tr("%1 · %2").arg(tool ? nameOf(*tool) : QString(), text::words(one->stratum)),
-                          m_view, *one, *arcs, at, this);
+    auto* table = new ReadingsTable(
+        tr("%1 · %2").arg(tool ? nameOf(*tool) : QString(), text::words(one->stratum)), m_view, *one, *arcs,
+        m_care ? m_care->owed : std::vector<care::OwedStretch>{}, at, this);
     table->show();
 }
 

@@ -20,16 +20,18 @@
 namespace arc::ui {
 namespace {
 
-enum Column { ArcNumber, When, Attempt, Worst, Job, Celsius, FirstGroove };
+enum Column { ArcNumber, When, Attempt, Worst, Job, Celsius, Calibration, FirstGroove };
 
 }  // namespace
 
 ReadingsModel::ReadingsModel(std::shared_ptr<const DriftView> view, const SplicerHistory& history,
-                             std::vector<std::size_t> arcs, int channels, QObject* parent)
+                             std::vector<std::size_t> arcs, std::vector<care::OwedStretch> owed, int channels,
+                             QObject* parent)
     : QAbstractTableModel(parent),
       m_view(std::move(view)),
       m_history(history),
       m_arcs(std::move(arcs)),
+      m_owed(std::move(owed)),
       m_channels(channels) {}
 
 int ReadingsModel::rowCount(const QModelIndex& parent) const {
@@ -78,6 +80,8 @@ QVariant ReadingsModel::data(const QModelIndex& index, int role) const {
                        : QString();
         case Celsius:
             return one.temperature ? text::temperature(*one.temperature) : QString();
+        case Calibration:
+            return care::owedAt(m_owed, m_history.splicer, one.at) ? tr("owed") : QString();
         default:
             break;
     }
@@ -100,6 +104,8 @@ QVariant ReadingsModel::headerData(int section, Qt::Orientation orientation, int
             return tr("job");
         case Celsius:
             return tr("temperature");
+        case Calibration:
+            return tr("calibration");
         default:
             return m_channels == 1 ? tr("loss dB") : tr("groove %1").arg(section - FirstGroove + 1);
     }
@@ -113,13 +119,15 @@ int ReadingsModel::rowOf(double arc) const {
 }
 
 QString ReadingsModel::csv(int from, int to) const {
-    QString out = QStringLiteral("arc,time");
+    QString out = QStringLiteral("arc,time,calibration_owed");
     for (int c = 1; c <= m_channels; ++c) out += QStringLiteral(",loss_db_%1").arg(c);
     out += QStringLiteral("\r\n");
     for (int row = from; row < to; ++row) {
         const auto arc = m_arcs[static_cast<std::size_t>(row)];
         out += QString::number(arc + 1) + QLatin1Char(',') +
-               QString::fromStdString(toIso(m_history.arcs[arc].at));
+               QString::fromStdString(toIso(m_history.arcs[arc].at)) +
+               (care::owedAt(m_owed, m_history.splicer, m_history.arcs[arc].at) ? QStringLiteral(",yes")
+                                                                                : QStringLiteral(",no"));
         for (int c = 1; c <= m_channels; ++c) {
             out += QLatin1Char(',');
             if (const auto* found = reading(arc, c)) out += QString::number(decibels(found->loss), 'f', 3);
@@ -130,10 +138,11 @@ QString ReadingsModel::csv(int from, int to) const {
 }
 
 ReadingsTable::ReadingsTable(const QString& title, std::shared_ptr<const DriftView> view,
-                             const drift::StratumReport& report, const SplicerHistory& history, double atArc,
-                             QWidget* parent)
+                             const drift::StratumReport& report, const SplicerHistory& history,
+                             std::vector<care::OwedStretch> owed, double atArc, QWidget* parent)
     : QDialog(parent),
-      m_model(new ReadingsModel(std::move(view), history, arcsOf(report, history), report.channels, this)),
+      m_model(new ReadingsModel(std::move(view), history, arcsOf(report, history), std::move(owed),
+                                report.channels, this)),
       m_table(new QTableView(this)) {
     const Theme theme = currentTheme();
     setAttribute(Qt::WA_DeleteOnClose);

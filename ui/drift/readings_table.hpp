@@ -8,6 +8,7 @@
 #include <memory>
 #include <vector>
 
+#include "core/care/rules.hpp"
 #include "ui/shell/drift_view.hpp"
 
 class QTableView;
@@ -18,7 +19,8 @@ class ReadingsModel : public QAbstractTableModel {
     Q_OBJECT
   public:
     ReadingsModel(std::shared_ptr<const DriftView> view, const SplicerHistory& history,
-                  std::vector<std::size_t> arcs, int channels, QObject* parent = nullptr);
+                  std::vector<std::size_t> arcs, std::vector<care::OwedStretch> owed, int channels,
+                  QObject* parent = nullptr);
     [[nodiscard]] int rowCount(const QModelIndex& parent = {}) const override;
     [[nodiscard]] int columnCount(const QModelIndex& parent = {}) const override;
     [[nodiscard]] QVariant data(const QModelIndex& index, int role) const override;
@@ -34,6 +36,7 @@ class ReadingsModel : public QAbstractTableModel {
     std::shared_ptr<const DriftView> m_view;
     const SplicerHistory& m_history;
     std::vector<std::size_t> m_arcs;
+    std::vector<care::OwedStretch> m_owed;
     int m_channels;
 };
 
@@ -42,8 +45,8 @@ class ReadingsTable : public QDialog {
     Q_OBJECT
   public:
     ReadingsTable(const QString& title, std::shared_ptr<const DriftView> view,
-                  const drift::StratumReport& report, const SplicerHistory& history, double atArc,
-                  QWidget* parent);
+                  const drift::StratumReport& report, const SplicerHistory& history,
+                  std::vector<care::OwedStretch> owed, double atArc, QWidget* parent);
 
   private:
     void copySelected();

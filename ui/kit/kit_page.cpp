@@ -12,6 +12,7 @@
 #include <algorithm>
 
 #include "ui/care/care_desk.hpp"
+#include "ui/care/words.hpp"
 #include "ui/drift/words.hpp"
 #include "ui/kit/tool_card.hpp"
 #include "ui/kit/tool_dialogs.hpp"
@@ -28,7 +29,7 @@ namespace {
 constexpr int cardWidth = 336;
 constexpr int detailWidth = 350;
 
-TimelineEntry entryOf(const kit::TimelineLine& line, Instant now) {
+TimelineEntry entryOf(const kit::TimelineLine& line, const DriftView* drift, Instant now) {
     TimelineEntry entry;
     entry.when = text::moment(line.at, now);
     entry.what = text::spoken(line.text);
@@ -36,6 +37,8 @@ TimelineEntry entryOf(const kit::TimelineLine& line, Instant now) {
     if (line.usesBefore)
         entry.what +=
             KitPage::tr(", at use %1").arg(text::number(static_cast<std::int64_t>(*line.usesBefore)));
+    if (const auto* effect = line.care ? effectOf(drift, *line.care) : nullptr)
+        entry.what += QStringLiteral(": ") + verdictWords(effect->verdict);
     entry.weight = line.kind == kit::TimelineLine::Kind::Care ? TimelineEntry::Weight::Care
                                                               : TimelineEntry::Weight::Other;
     return entry;
@@ -275,7 +278,7 @@ void KitPage::showDetail() {
         ++place;
     }
     std::vector<TimelineEntry> entries;
-    for (const auto& line : life->timeline) entries.push_back(entryOf(line, now));
+    for (const auto& line : life->timeline) entries.push_back(entryOf(line, m_session.drift().get(), now));
     m_timeline->setEntries(entries);
 }
 

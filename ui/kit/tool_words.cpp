@@ -17,6 +17,12 @@ QString tr(const char* text) {
 /// From this share of a life on it is time to think of the next one.
 constexpr double nearEnd = 0.85;
 
+/// " for 12 fibres of G.652.D": a mass splicer's calibration is good for these alone; else empty.
+QString calibratedFor(const kit::CalibrationLife& life) {
+    if (!life.madeFor || life.madeFor->fibreCount < 2) return {};
+    return tr(" for %1 fibres of %2").arg(life.madeFor->fibreCount).arg(text::words(life.madeFor->fibreType));
+}
+
 }  // namespace
 
 QString kindWords(const Tool& tool) {
@@ -58,7 +64,13 @@ StateWords calibrationWords(const kit::CalibrationLife& life, Instant now) {
         case care::CalibrationState::NeverDone:
             return {tr("none in the book"), Mark::Learning};
         case care::CalibrationState::Valid:
-            return {life.at ? tr("valid, %1").arg(text::ago(*life.at, now)) : tr("valid"), Mark::Steady};
+            if (life.control == ArcControl::SelfCalibrating)
+                return {tr("adjusts itself; calibrated%1 %2")
+                            .arg(calibratedFor(life), life.at ? text::ago(*life.at, now) : QString()),
+                        Mark::Steady};
+            return {
+                tr("valid%1, %2").arg(calibratedFor(life), life.at ? text::ago(*life.at, now) : QString()),
+                Mark::Steady};
         case care::CalibrationState::Unproved:
             return {life.at ? tr("done %1, results not written down").arg(text::ago(*life.at, now))
                             : tr("done, results not written down"),

@@ -12,6 +12,7 @@
 
 #include "ui/shell/session.hpp"
 #include "ui/shell/typed_words.hpp"
+#include "ui/text/format.hpp"
 #include "ui/theme/icons.hpp"
 #include "ui/theme/theme.hpp"
 
@@ -105,6 +106,7 @@ void Finder::gather() {
                                  [&session = m_session, target] { session.go(Screen::Drift, target); }});
         }
     }
+    gatherCare();
     if (const auto jobs = m_session.book().jobs()) {
         for (const auto& job : *jobs) {
             Target target;
@@ -123,6 +125,25 @@ void Finder::gather() {
                              [&session = m_session, target] { session.go(Screen::Today, target); }});
         }
     }
+}
+
+void Finder::gatherCare() {
+    const auto tools = m_session.book().tools();
+    const auto deck = m_session.workbench().cards(m_session.book());
+    if (!tools || !deck) return;
+    for (const auto& card : deck->cards)
+        for (const auto& tool : *tools) {
+            if (care::kindOf(tool) != card.tool || tool.service != Service::InUse) continue;
+            Target target;
+            target.tool = tool.id;
+            target.action = card.id;
+            m_all.push_back({QStringLiteral("%1, %2").arg(text::fromCard(card.title),
+                                                          QString::fromStdString(tool.label)),
+                             tr("care card"),
+                             {},
+                             QStringLiteral("care"),
+                             [&session = m_session, target] { session.go(Screen::Care, target); }});
+        }
 }
 
 void Finder::filter(const QString& asked) {

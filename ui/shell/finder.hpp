@@ -39,6 +39,7 @@ class Finder : public QDialog {
 
   private:
     void gather();
+    void gatherCare();
     void filter(const QString& asked);
     void choose();
     void searchSplices();

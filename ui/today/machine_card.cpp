@@ -8,6 +8,7 @@
 
 #include <algorithm>
 
+#include "ui/kit/tool_words.hpp"
 #include "ui/text/format.hpp"
 #include "ui/theme/state_mark.hpp"
 #include "ui/theme/theme.hpp"
@@ -173,24 +174,13 @@ void MachineCard::setMachine(const Tool& splicer, const drift::SplicerReport* re
     }
     if (life->calibration) {
         const auto& calibration = *life->calibration;
-        switch (calibration.state) {
-            case care::CalibrationState::Valid:
-                setFact(2, tr("arc calibration"),
-                        calibration.at ? tr("valid, %1").arg(text::ago(*calibration.at, now)) : tr("valid"),
-                        {});
-                break;
-            case care::CalibrationState::Owed:
-                setFact(2, tr("arc calibration"), tr("owed"), QStringLiteral("drifting"));
-                if (calibration.owed) m_values[2]->setToolTip(text::spoken(calibration.owed->because));
-                break;
-            case care::CalibrationState::Unproved:
-                setFact(2, tr("arc calibration"), tr("done, results not written down"),
-                        QStringLiteral("watch"));
-                break;
-            case care::CalibrationState::NeverDone:
-                setFact(2, tr("arc calibration"), tr("not in this logbook"), QStringLiteral("watch"));
-                break;
-        }
+        const bool owed = calibration.state == care::CalibrationState::Owed;
+        const auto said = calibrationWords(calibration, now);
+        setFact(2, tr("arc calibration"), owed ? tr("owed") : said.words,
+                owed                        ? QStringLiteral("drifting")
+                : said.mark == Mark::Steady ? QString()
+                                            : QStringLiteral("watch"));
+        if (calibration.owed) m_values[2]->setToolTip(text::spoken(calibration.owed->because));
     }
 }
 

@@ -13,7 +13,7 @@
 #include <algorithm>
 #include <cmath>
 
-#include "core/care/rules.hpp"
+#include "core/care/queues.hpp"
 #include "core/kit/life.hpp"
 #include "ui/text/format.hpp"
 #include "ui/theme/theme.hpp"
@@ -114,8 +114,10 @@ SetUpPanel::SetUpPanel(QWidget* parent) : QWidget(parent) {
         fillFibresPerArc(0);
         fillCleaver();
     });
-    for (auto* edit : {m_temperature, m_pressure})
-        connect(edit, &QLineEdit::textChanged, this, &SetUpPanel::noticeJump);
+    for (auto* edit : {m_temperature, m_pressure, m_mode->lineEdit()})
+        connect(edit, &QLineEdit::textChanged, this, &SetUpPanel::notice);
+    for (auto* box : {m_splicer, m_fibres, m_closure})
+        connect(box, &QComboBox::currentIndexChanged, this, &SetUpPanel::notice);
     connect(m_take, &QPushButton::clicked, this, &SetUpPanel::accept);
     connect(leave, &QPushButton::clicked, this, &SetUpPanel::left);
     connect(job, &QPushButton::clicked, this, &SetUpPanel::newJobAsked);
@@ -152,6 +154,12 @@ Result<void> SetUpPanel::fill(Logbook& book, const Sitting& sitting, Instant now
     if (!pairings) return tl::unexpected(pairings.error());
     const auto jobs = book.jobs();
     if (!jobs) return tl::unexpected(jobs.error());
+    const auto records = book.careRecords(std::nullopt);
+    if (!records) return tl::unexpected(records.error());
+    const auto limits = care::settingsOf(book);
+    if (!limits) return tl::unexpected(limits.error());
+    m_records = *records;
+    m_limits = limits->settings;
     m_splicers.clear();
     m_cleavers.clear();
     for (const auto& tool : *tools) {
@@ -197,7 +205,7 @@ Result<void> SetUpPanel::fill(Logbook& book, const Sitting& sitting, Instant now
         air.pressure
             ? QLocale().toString(hectopascals(*air.pressure), 'f', 0).remove(QLocale().groupSeparator())
             : QString());
-    noticeJump();
+    notice();
     return {};
 }
 
@@ -208,13 +216,15 @@ void SetUpPanel::begin() {
 void SetUpPanel::fillClosures() {
     m_closure->clear();
     m_closures.clear();
+    m_cables.clear();
     const int index = m_job->currentIndex() - 1;
     if (index < 0 || !m_book) {
         m_closure->addItem(tr("none"));
         return;
     }
-    if (const auto closures = m_book->closures(m_jobs[static_cast<std::size_t>(index)].id))
-        m_closures = *closures;
+    const JobId job = m_jobs[static_cast<std::size_t>(index)].id;
+    if (const auto closures = m_book->closures(job)) m_closures = *closures;
+    if (const auto cables = m_book->cables(job)) m_cables = *cables;
     for (const auto& closure : m_closures) {
         m_closure->addItem(
             closure.plan.empty()
@@ -244,29 +254,54 @@ void SetUpPanel::fillCleaver() {
         if (paired && m_cleavers[i].id == *paired) m_cleaver->setCurrentIndex(static_cast<int>(i) + 1);
 }
 
-void SetUpPanel::noticeJump() {
-    const care::Settings limits;
-    QStringList jumps;
+QStringList SetUpPanel::jumps(const Splicer& splicer) const {
+    const care::Settings limits = care::limitsFor(splicer, m_limits);
+    QStringList said;
     const auto& before = m_before.ambient;
     const auto temperature = text::typedNumber(m_temperature->text());
     if (temperature && before.temperature) {
         const double jump = *temperature - celsius(*before.temperature);
         if (std::abs(jump) >= limits.jumpCelsius)
-            jumps << (jump > 0 ? tr("%1 °C warmer than last written down").arg(text::number(jump, 0))
-                               : tr("%1 °C colder than last written down").arg(text::number(-jump, 0)));
+            said << (jump > 0 ? tr("%1 °C warmer than last written down").arg(text::number(jump, 0))
+                              : tr("%1 °C colder than last written down").arg(text::number(-jump, 0)));
     }
     const auto pressure = text::typedNumber(m_pressure->text());
     if (pressure && before.pressure) {
         const double jump = *pressure - hectopascals(*before.pressure);
         if (std::abs(jump) >= limits.jumpHectopascals)
-            jumps << tr("air pressure changed by %1 hPa").arg(text::number(std::abs(jump), 0));
+            said << tr("air pressure changed by %1 hPa").arg(text::number(std::abs(jump), 0));
     }
-    m_note->setText(jumps.isEmpty()
+    return said;
+}
+
+QString SetUpPanel::otherFibre(const Tool& splicer) const {
+    const auto* last = care::lastCalibration(splicer, m_records);
+    const auto made = last ? care::resultOf(*last) : std::nullopt;
+    if (!made || asSplicer(splicer)->kind == SplicerKind::SingleFibre) return {};
+    care::SpliceUse use{text::utf8(m_mode->currentText()), m_fibres->currentData().toInt(), {}};
+    if (const int at = m_closure->currentIndex(); at >= 0 && static_cast<std::size_t>(at) < m_closures.size())
+        for (const auto& cable : m_cables)
+            if (cable.id == m_closures[static_cast<std::size_t>(at)].cableA ||
+                cable.id == m_closures[static_cast<std::size_t>(at)].cableB)
+                use.fibreTypes.push_back(cable.fibreType);
+    if (care::faultsOf(*made, *asSplicer(splicer), use).empty()) return {};
+    return tr("the arc of %1 was calibrated for %2")
+        .arg(text::words(splicer.label), text::spoken(care::madeFor(*made)));
+}
+
+void SetUpPanel::notice() {
+    QStringList said;
+    if (const int at = m_splicer->currentIndex(); at >= 0) {
+        const Tool& splicer = m_splicers[static_cast<std::size_t>(at)];
+        said = jumps(*asSplicer(splicer));
+        if (const QString other = otherFibre(splicer); !other.isEmpty()) said << other;
+    }
+    if (!said.isEmpty()) said.front()[0] = said.front()[0].toUpper();
+    m_note->setText(said.isEmpty()
                         ? QString()
-                        : tr("%1: an arc calibration will be owed unless the splicer calibrates itself.")
-                              .arg(jumps.join(QStringLiteral(", "))));
+                        : tr("%1: an arc calibration will be owed.").arg(said.join(QStringLiteral(", "))));
     setState(m_note, QStringLiteral("watch"));
-    m_note->setVisible(!jumps.isEmpty());
+    m_note->setVisible(!said.isEmpty());
 }
 
 void SetUpPanel::accept() {

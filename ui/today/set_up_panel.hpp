@@ -2,10 +2,12 @@
 // The set-up of a sitting as a sheet: chosen once, by keyboard. Enter goes to the next line and takes the
 // set-up after the last one, Ctrl+Enter takes it from anywhere, Esc leaves it as it was.
 #pragma once
+#include <QStringList>
 #include <QWidget>
 
 #include <vector>
 
+#include "core/care/rules.hpp"
 #include "ui/today/sitting.hpp"
 
 class QComboBox;
@@ -37,7 +39,10 @@ class SetUpPanel : public QWidget {
     void fillClosures();
     void fillFibresPerArc(int chosen);
     void fillCleaver();
-    void noticeJump();
+    /// What the choices would owe, before the first splice.
+    void notice();
+    [[nodiscard]] QStringList jumps(const Splicer& splicer) const;
+    [[nodiscard]] QString otherFibre(const Tool& splicer) const;
     void accept();
 
     Logbook* m_book = nullptr;  ///< only while the panel is open; the page's own
@@ -47,6 +52,9 @@ class SetUpPanel : public QWidget {
     std::vector<Pairing> m_pairings;
     std::vector<Job> m_jobs;
     std::vector<Closure> m_closures;
+    std::vector<Cable> m_cables;  ///< of the job
+    std::vector<CareRecord> m_records;
+    care::Settings m_limits;
     QComboBox* m_job;
     QComboBox* m_closure;
     QComboBox* m_splicer;

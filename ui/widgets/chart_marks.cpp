@@ -40,6 +40,11 @@ void ChartMarks::setCare(std::vector<CareMark> care) {
     update();
 }
 
+void ChartMarks::setOwed(std::vector<OwedMark> owed) {
+    m_owed = std::move(owed);
+    update();
+}
+
 int ChartMarks::footHeight() {
     return currentTheme().px(footLine * (careLines + 1) + 4);
 }
@@ -62,7 +67,9 @@ void ChartMarks::paintEvent(QPaintEvent* /*event*/) {
     QPainter painter(this);
     const double bottom = height() - footHeight();
     paintArcs(painter, theme, map, bottom);
-    paintCare(painter, theme, map, bottom);
+    Foot foot;
+    paintOwed(painter, theme, map, bottom, foot);
+    paintCare(painter, theme, map, bottom, foot);
     if (m_since) paintSince(painter, theme, map, bottom);
     if (const auto cursor = m_window.cursor(); cursor && inside(map, map.x(*cursor))) {
         painter.setPen(QPen(theme.colour(Role::Ink), 1));
@@ -82,9 +89,48 @@ void ChartMarks::paintArcs(QPainter& painter, const Theme& theme, const PlotMap&
                      Qt::AlignRight | Qt::AlignVCenter, tr("arc"));
 }
 
-void ChartMarks::paintCare(QPainter& painter, const Theme& theme, const PlotMap& map, double bottom) const {
+/// The lines of names below the charts, and what is taken of them.
+struct ChartMarks::Foot {
     std::array<std::vector<QRectF>, careLines> taken;
-    // The splicer's own care gets its name first; what has no room is left to the read-out.
+
+    /// What has no room is left to the read-out.
+    void write(QPainter& painter, const Theme& theme, const QString& name, double at, double bottom) {
+        const double w = painter.fontMetrics().horizontalAdvance(name);
+        for (std::size_t n = 0; n < taken.size(); ++n) {
+            const QRectF place(at, bottom + theme.px(footLine) * (static_cast<double>(n) + 1), w,
+                               theme.px(footLine));
+            const QRectF room = place.adjusted(-theme.px(5), 0, theme.px(5), 0);
+            if (std::ranges::any_of(taken[n], [&](const QRectF& other) { return other.intersects(room); }))
+                continue;
+            painter.drawText(place.adjusted(0, 0, theme.px(4), 0), Qt::AlignLeft | Qt::AlignVCenter, name);
+            taken[n].push_back(place);
+            return;
+        }
+    }
+};
+
+void ChartMarks::paintOwed(QPainter& painter, const Theme& theme, const PlotMap& map, double bottom,
+                           Foot& foot) const {
+    painter.setFont(theme.font(Text::Tiny, Weight::Bold));
+    const QString name = tr("calibration owed");
+    const double w = painter.fontMetrics().horizontalAdvance(name);
+    for (const auto& owed : m_owed) {
+        const double from = std::max(map.x(owed.from), map.left);
+        const double to = std::min(map.x(owed.to), map.right);
+        if (to <= from) continue;
+        const double wide = std::max(to - from, 1.0 * theme.px(2));
+        for (const auto& plot : m_plots)
+            painter.fillRect(QRectF(from, plot.top, wide, plot.bottom - plot.top),
+                             theme.colour(Role::Watch, 0.10));
+        painter.fillRect(QRectF(from, bottom - theme.px(3), wide, theme.px(3)), theme.colour(Role::Watch));
+        painter.setPen(theme.colour(Role::Watch));
+        foot.write(painter, theme, name, std::min(from, width() - w - 1), bottom);
+    }
+}
+
+void ChartMarks::paintCare(QPainter& painter, const Theme& theme, const PlotMap& map, double bottom,
+                           Foot& foot) const {
+    // The splicer's own care gets its name first.
     for (const auto of : {CareMark::Of::Splicer, CareMark::Of::Cleaver}) {
         const bool own = of == CareMark::Of::Splicer;
         const QColor ink = theme.colour(Role::Recovered, own ? 0.9 : 0.4);
@@ -94,21 +140,9 @@ void ChartMarks::paintCare(QPainter& painter, const Theme& theme, const PlotMap&
             painter.setPen(QPen(ink, (own ? 1.4 : 1.0) * theme.scale(), Qt::DotLine));
             for (const auto& plot : m_plots) painter.drawLine(QPointF(x, plot.top), QPointF(x, plot.bottom));
             painter.setFont(theme.font(Text::Tiny));
+            painter.setPen(theme.colour(Role::Recovered));
             const double w = painter.fontMetrics().horizontalAdvance(care.name);
-            const double at = std::min(x + theme.px(2), width() - w - 1);
-            for (std::size_t n = 0; n < taken.size(); ++n) {
-                const QRectF place(at, bottom + theme.px(footLine) * (static_cast<double>(n) + 1), w,
-                                   theme.px(footLine));
-                const QRectF room = place.adjusted(-theme.px(5), 0, theme.px(5), 0);
-                if (std::ranges::any_of(taken[n],
-                                        [&](const QRectF& other) { return other.intersects(room); }))
-                    continue;
-                painter.setPen(theme.colour(Role::Recovered));
-                painter.drawText(place.adjusted(0, 0, theme.px(4), 0), Qt::AlignLeft | Qt::AlignVCenter,
-                                 care.name);
-                taken[n].push_back(place);
-                break;
-            }
+            foot.write(painter, theme, care.name, std::min(x + theme.px(2), width() - w - 1), bottom);
         }
     }
 }

@@ -28,6 +28,11 @@ struct CareMark {
     Of of = Of::Splicer;
 };
 
+/// Arcs made while an arc calibration was owed.
+struct OwedMark {
+    double from = 0, to = 0;
+};
+
 /// A vertical stretch of the column, in its pixels.
 struct PlotSpan {
     int top, bottom;
@@ -40,6 +45,7 @@ class ChartMarks : public QWidget {
     ChartMarks(ArcWindow& window, QWidget* parent);
     void setSince(std::optional<SinceMark> since);
     void setCare(std::vector<CareMark> care);
+    void setOwed(std::vector<OwedMark> owed);
     /// Where the plots are: care marks are drawn there and leave the titles alone.
     void setPlots(std::vector<PlotSpan> plots);
     /// Lines of names the foot needs, in pixels.
@@ -52,12 +58,17 @@ class ChartMarks : public QWidget {
 
   private:
     void paintArcs(QPainter& painter, const Theme& theme, const PlotMap& map, double bottom) const;
-    void paintCare(QPainter& painter, const Theme& theme, const PlotMap& map, double bottom) const;
+    struct Foot;
+    void paintOwed(QPainter& painter, const Theme& theme, const PlotMap& map, double bottom,
+                   Foot& foot) const;
+    void paintCare(QPainter& painter, const Theme& theme, const PlotMap& map, double bottom,
+                   Foot& foot) const;
     void paintSince(QPainter& painter, const Theme& theme, const PlotMap& map, double bottom) const;
 
     ArcWindow& m_window;
     std::optional<SinceMark> m_since;
     std::vector<CareMark> m_care;
+    std::vector<OwedMark> m_owed;
     std::vector<PlotSpan> m_plots;
     int m_inset = 0;
 };

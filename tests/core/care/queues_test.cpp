@@ -369,7 +369,7 @@ TEST(Gather, LeavesOutWhatCameLater) {
 
 TEST(Orders, CountConsumablesFromTheCareThatWasDone) {
     Situation situation = situationAt(30);
-    situation.deck.cards[0].materials = {{"lint-free swabs", 2, ""}};
+    situation.deck.cards[0].materials = {{"lint-free swabs", 2, "", 0, ""}};
     situation.records = {careOf(mass(), "groove_clean", 10), careOf(mass(), "groove_clean", 20),
                          careOf(mass(), "groove_clean", 1)};
     situation.records[0].fields["rounds"] = "3";
@@ -378,6 +378,37 @@ TEST(Orders, CountConsumablesFromTheCareThatWasDone) {
     EXPECT_EQ(orders[0].pieces, 8);
     situation.now = at(200);
     EXPECT_TRUE(toOrder(situation, {}).empty());
+}
+
+TEST(Orders, ForeseeConsumablesFromTheWorkThoughNobodyCleaned) {
+    Situation situation = situationAt(30);
+    situation.deck.cards[0].materials = {{"lint-free swabs", 2, "", 0, ""}};
+    const auto& rule = std::get<CountRule>(situation.deck.cards[0].when.front().when);
+    addArcs(situation.histories[0], 3, 29, static_cast<int>(rule.every) * 2, 12);
+    const auto orders = toOrder(situation, {});
+    ASSERT_EQ(orders.size(), 1U);
+    EXPECT_EQ(orders[0].what, "lint-free swabs");
+    EXPECT_EQ(orders[0].pieces, 4) << "two cleanings are called for";
+    for (Tool& tool : situation.tools) tool.service = Service::OutOfService;
+    EXPECT_TRUE(toOrder(situation, {}).empty());
+}
+
+TEST(Orders, TakeInWhatWearsWhenItsRunsAreReached) {
+    const auto ordered = [](int runs) {
+        Situation situation = situationAt(60);
+        situation.deck.cards[0].materials = {{"soft brush", 0, "", 10, "groove kit"}};
+        for (int i = 0; i < runs; ++i)
+            situation.records.push_back(careOf(mass(), "groove_clean", 58.0 - 6 * i));
+        return toOrder(situation, {});
+    };
+    EXPECT_TRUE(ordered(5).empty()) << "about five more: none reaches ten";
+    const auto lines = ordered(7);
+    ASSERT_EQ(lines.size(), 1U);
+    EXPECT_EQ(lines[0].what, "groove kit");
+    EXPECT_EQ(lines[0].pieces, 1);
+    ASSERT_TRUE(lines[0].neededBy);
+    EXPECT_GT(*lines[0].neededBy, at(60));
+    EXPECT_LE(*lines[0].neededBy, at(88));
 }
 
 }  // namespace

@@ -264,7 +264,7 @@ RC_GTEST_PROP(ObligationProperty, NoPathClosesOneWithoutItsAction, ()) {
     double day = 0;
     const auto count = *rc::gen::inRange(1, 25);
     for (int i = 0; i < count; ++i) {
-        const auto openBefore = openObligations(mass(), records, &history, deck, {});
+        const auto openBefore = openObligations(mass(), records, deck, {});
         const auto owedBefore = calibrationOwed(mass(), records, history, deck, {});
         day += 1;
         CareRecord record = careOf(mass(), *rc::gen::elementOf(actions), day);
@@ -274,7 +274,7 @@ RC_GTEST_PROP(ObligationProperty, NoPathClosesOneWithoutItsAction, ()) {
         }
         if (*rc::gen::inRange(0, 4) == 0) record.fields["outcome"] = "not_reached";
         records.push_back(record);
-        const auto openAfter = openObligations(mass(), records, &history, deck, {});
+        const auto openAfter = openObligations(mass(), records, deck, {});
         for (const Obligation& one : openBefore) {
             if (std::ranges::find(openAfter, one.action, &Obligation::action) != openAfter.end()) continue;
             // A diagnostic run owed for a care that did not reach its end is moot once that care reached it.

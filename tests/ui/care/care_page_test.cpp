@@ -3,10 +3,14 @@
 // on at the same step after the program went away.
 #include "ui/care/care_page.hpp"
 
+#include <QAction>
+#include <QFileDialog>
+#include <QLabel>
 #include <QLineEdit>
 #include <QPlainTextEdit>
 #include <QPushButton>
 
+#include <fstream>
 #include <gtest/gtest.h>
 
 #include "core/care/run.hpp"
@@ -15,6 +19,8 @@
 #include "ui/care/card_runner.hpp"
 #include "ui/care/care_desk.hpp"
 #include "ui/care/field_edit.hpp"
+#include "ui/care/gentler_first.hpp"
+#include "ui/care/limits_sheet.hpp"
 #include "ui/care/queue_row.hpp"
 
 namespace arc::ui {
@@ -50,6 +56,33 @@ class CareScreen : public testing::Test {
         QWidget* at = runner ? static_cast<QWidget*>(runner) : page.get();
         if (runner && runner->focusWidget() && runner->focusWidget()->isVisible()) at = runner->focusWidget();
         QTest::keyClick(at, key);
+    }
+    GentlerFirst* asked() {
+        for (auto* one : page->window()->findChildren<GentlerFirst*>())
+            if (one->isVisible()) return one;
+        return nullptr;
+    }
+    /// Takes a care up; if gentler care comes first, goes on with a reason.
+    void take(ToolId tool, const ActionKey& action, const std::vector<std::string>& answers = {}) {
+        page->startCare(tool, action, answers);
+        if (auto* ask = asked()) {
+            auto* reason = ask->findChild<QLineEdit*>();
+            QTest::keyClicks(reason, "nothing else helps");
+            QTest::keyClick(reason, Qt::Key_Return);
+        }
+    }
+    [[nodiscard]] ToolId toolFor(const care::Card& card) const {
+        if (card.tool == care::ToolKind::Splicer) return splicer;
+        return card.tool == care::ToolKind::Cleaver ? cleaver : stripper;
+    }
+    /// The program goes away and comes back.
+    void restart() {
+        page.reset();
+        rig.session.reset();
+        open();
+    }
+    void settle() {
+        ASSERT_TRUE(eventually([&] { return page->settled(); }));
     }
     /// One screen further, the shortest way that is allowed.
     void goOn() {
@@ -109,10 +142,8 @@ TEST_F(CareScreen, EveryCardIsWalkedByKeyboardToItsRecord) {
     ASSERT_GE(deck.cards.size(), 10u);
     for (const auto& card : deck.cards) {
         SCOPED_TRACE(card.id);
-        const ToolId tool = card.tool == care::ToolKind::Splicer   ? splicer
-                            : card.tool == care::ToolKind::Cleaver ? cleaver
-                                                                   : stripper;
-        page->startCare(tool, card.id, {"asked for"});
+        const ToolId tool = toolFor(card);
+        take(tool, card.id, {"asked for"});
         ASSERT_TRUE(page->runner());
         EXPECT_EQ(page->runner()->screen().kind, care::ScreenKind::Cautions) << "cautions come first";
         EXPECT_TRUE(rig.reopened()->openCareRuns().value().empty())
@@ -144,10 +175,183 @@ TEST_F(CareScreen, EveryCardIsWalkedByKeyboardToItsRecord) {
     }
 }
 
+// The program goes away at every screen of every card, and the run is taken up where it stood.
+TEST_F(CareScreen, EveryCardGoesOnAtTheSameStepWhereverTheProgramWentAway) {
+    begin();
+    open();
+    const auto deck = CareDesk::of(*session).look()->situation.deck;
+    for (const auto& card : deck.cards) {
+        SCOPED_TRACE(card.id);
+        take(toolFor(card), card.id);
+        ASSERT_TRUE(page->runner());
+        for (int i = 0; i < 60 && page->runner()->screen().kind != care::ScreenKind::Finished; ++i) {
+            goOn();
+            ASSERT_TRUE(page->runner());
+            const CareRun left = page->runner()->run();
+            restart();
+            page->startCare(toolFor(card), card.id, {});
+            ASSERT_FALSE(asked()) << "what was answered once is not asked again";
+            ASSERT_TRUE(page->runner());
+            ASSERT_EQ(page->runner()->run(), left);
+            press(Qt::Key_Escape);
+            ASSERT_FALSE(page->runner());
+            ASSERT_EQ(rig.reopened()->openCareRuns().value(), std::vector{left}) << "paused, not given up";
+            page->startCare(toolFor(card), card.id, {});
+        }
+        press(Qt::Key_Return);
+        ASSERT_FALSE(page->runner());
+        ASSERT_TRUE(rig.reopened()->openCareRuns().value().empty());
+        settle();
+    }
+}
+
+TEST_F(CareScreen, DrasticCareIsAskedAboutAndTheReasonLandsInTheRecord) {
+    begin();
+    open();
+    page->startCare(cleaver, std::string(action::bladeRotate), {});
+    auto* ask = asked();
+    ASSERT_TRUE(ask);
+    EXPECT_FALSE(page->runner()) << "not before it was answered";
+    QString said;
+    for (auto* label : ask->findChildren<QLabel*>()) said += label->text() + '\n';
+    const auto deck = CareDesk::of(*session).look()->situation.deck;
+    for (const auto gentler : {action::cleaverClean, action::bladeClean})
+        EXPECT_TRUE(said.contains(QString::fromStdString(deck.find(gentler)->title))) << said.toStdString();
+    EXPECT_TRUE(said.contains("not in the logbook"));
+    auto* reason = ask->findChild<QLineEdit*>();
+    QTest::keyClick(reason, Qt::Key_Return);
+    EXPECT_TRUE(asked()) << "no reason, no going on";
+    QTest::keyClicks(reason, "the edge is chipped");
+    QTest::keyClick(reason, Qt::Key_Return);
+    ASSERT_TRUE(page->runner());
+    for (int i = 0; i < 60 && page->runner()->screen().kind != care::ScreenKind::Finished; ++i) goOn();
+    press(Qt::Key_Return);
+    const auto records = rig.reopened()->careRecords(cleaver).value();
+    ASSERT_EQ(records.size(), 1u);
+    EXPECT_EQ(records[0].fields.at(std::string(care::field::skippedReason)), "the edge is chipped");
+    EXPECT_EQ(records[0].fields.at(std::string(care::field::skippedGentler)), "cleaver_clean,blade_clean");
+}
+
+TEST_F(CareScreen, TheGentlerCareIsOneKeyAwayAndOnceDoneNothingIsAsked) {
+    begin();
+    open();
+    page->startCare(cleaver, std::string(action::bladeClean), {});
+    ASSERT_TRUE(asked());
+    QTest::keyClick(asked()->focusWidget(), Qt::Key_Space);
+    ASSERT_TRUE(page->runner());
+    EXPECT_EQ(page->runner()->run().action, action::cleaverClean);
+    for (int i = 0; i < 60 && page->runner()->screen().kind != care::ScreenKind::Finished; ++i) goOn();
+    press(Qt::Key_Return);
+    settle();
+    page->startCare(cleaver, std::string(action::bladeClean), {});
+    EXPECT_FALSE(asked());
+    EXPECT_TRUE(page->runner());
+}
+
+TEST_F(CareScreen, APhotoIsKeptWithItsRecordUpToItsLimit) {
+    begin();
+    open();
+    const std::string picture("\x89PNG\r\n\x1a\n a test, no picture", 30);
+    const auto file = [&](const char* name, std::size_t size) {
+        std::ofstream out(rig.folder / name, std::ios::binary);
+        out << picture << std::string(size - picture.size(), ' ');
+        return QString::fromStdString((rig.folder / name).string());
+    };
+    const QString small = file("edge.png", picture.size());
+    const QString large = file("large.png", attachmentLimit + 1);
+    const QString other = file("book.txt", picture.size());
+    take(cleaver, std::string(action::cleaverClean));
+    FieldEdit* photo = nullptr;
+    for (int i = 0; i < 60 && !photo; ++i) {
+        const auto screen = page->runner()->screen();
+        ASSERT_NE(screen.kind, care::ScreenKind::Finished);
+        for (auto* edit : page->runner()->findChildren<FieldEdit*>())
+            if (edit->isVisible() && edit->field().kind == care::FieldKind::Photo) photo = edit;
+        if (!photo) goOn();
+    }
+    ASSERT_TRUE(photo);
+    const auto choose = [&](const QString& path) {
+        photo->takeFocus();
+        QTest::keyClick(photo->findChild<QPushButton*>(), Qt::Key_Space);
+        auto* dialog = photo->findChild<QFileDialog*>();
+        ASSERT_TRUE(dialog);
+        auto* name = dialog->findChild<QLineEdit*>();
+        name->clear();
+        QTest::keyClicks(name, path);
+        QTest::keyClick(name, Qt::Key_Return);
+        ASSERT_TRUE(eventually([&] { return !photo->findChild<QFileDialog*>(); }));
+    };
+    choose(large);
+    EXPECT_TRUE(photo->photo().isEmpty());
+    EXPECT_TRUE(photo->findChild<QPushButton*>()->text().contains("larger"));
+    choose(other);
+    EXPECT_TRUE(photo->photo().isEmpty());
+    choose(small);
+    EXPECT_EQ(photo->photo().toStdString(), picture);
+    for (int i = 0; i < 60 && page->runner()->screen().kind != care::ScreenKind::Finished; ++i) goOn();
+    press(Qt::Key_B);
+    photo = nullptr;
+    for (auto* edit : page->runner()->findChildren<FieldEdit*>())
+        if (edit->isVisible() && edit->field().kind == care::FieldKind::Photo) photo = edit;
+    ASSERT_TRUE(photo);
+    EXPECT_EQ(photo->value(), "edge.png") << "read again, it is still there";
+    goOn();
+    press(Qt::Key_Return);
+    const auto records = rig.reopened()->careRecords(cleaver).value();
+    ASSERT_EQ(records.size(), 1u);
+    EXPECT_EQ(records[0].fields.at("photo"), "edge.png");
+    const auto kept = rig.reopened()->attachments(records[0].id.uuid).value();
+    ASSERT_EQ(kept.size(), 1u);
+    EXPECT_EQ(kept[0].bytes, picture);
+    EXPECT_EQ(kept[0].mediaType, "image/png");
+}
+
+TEST_F(CareScreen, LimitsAreChangedByKeyboardWithinTheirRangeOnly) {
+    begin();
+    open();
+    session->actions().find("care.limits")->trigger();
+    auto* sheet = page->window()->findChild<LimitsSheet*>();
+    ASSERT_TRUE(sheet);
+    const auto lineOf = [&](const QString& part) -> QLineEdit* {
+        for (auto* line : sheet->findChildren<QLineEdit*>())
+            if (line->accessibleName().contains(part)) return line;
+        return nullptr;
+    };
+    auto* idle = lineOf("days without an arc");
+    ASSERT_TRUE(idle);
+    EXPECT_TRUE(idle->text().isEmpty()) << "as shipped";
+    QTest::keyClicks(idle, "400");
+    QTest::keyClick(idle, Qt::Key_Return);
+    EXPECT_TRUE(sheet->isVisible());
+    EXPECT_TRUE(sheet->said().contains("1 to 365")) << sheet->said().toStdString();
+    EXPECT_EQ(rig.reopened()->setting("care.idle_days").value(), std::nullopt);
+    idle->clear();
+    QTest::keyClicks(idle, "21");
+    QTest::keyClicks(lineOf("temperature"), "7,5");
+    QTest::keyClick(idle, Qt::Key_Return);
+    EXPECT_EQ(rig.reopened()->setting("care.idle_days").value(), "21");
+    EXPECT_EQ(rig.reopened()->setting("care.environment_jump_c").value(), "7.5");
+    settle();
+    EXPECT_EQ(CareDesk::of(*session).look()->situation.settings.idleDays, 21);
+}
+
+TEST_F(CareScreen, ABrokenEditionIsToldAndTheShippedCardIsUsed) {
+    begin();
+    rig.write(CardEdition{rig.newId<EntryId>(), "groove_clean", 2, "{ \"id\": \"groove_clean\" "});
+    open();
+    auto* aside = page->findChild<QLabel*>("put_aside");
+    ASSERT_TRUE(aside);
+    EXPECT_TRUE(aside->isVisible());
+    EXPECT_TRUE(aside->text().contains("line 1")) << aside->text().toStdString();
+    take(splicer, std::string(action::grooveClean));
+    ASSERT_TRUE(page->runner());
+    EXPECT_EQ(page->runner()->run().cardVersion, 1);
+}
+
 TEST_F(CareScreen, AStepThatDidNotSucceedIsRepeatedAndCounted) {
     begin();
     open();
-    page->startCare(splicer, std::string(action::arcCalibration), {});
+    take(splicer, std::string(action::arcCalibration));
     int rounds = 0;
     for (int i = 0; i < 60 && page->runner()->screen().kind != care::ScreenKind::Finished; ++i) {
         const auto screen = page->runner()->screen();

@@ -72,6 +72,32 @@ TEST_F(DriftPageTest, startGoesToTheCareOfTheRightTool) {
     EXPECT_EQ(window->screen(), Screen::Care);
 }
 
+TEST_F(DriftPageTest, arcsMadeWhileACalibrationWasOwedSaySo) {
+    openDrift();
+    auto* column = page->findChild<ChartColumn*>();
+    const auto view = test::fakeView();
+    const auto& history = view.histories.front();
+    care::OwedStretch owed;
+    owed.splicer = history.splicer;
+    owed.from = history.arcs[9].at;
+    owed.to = history.arcs[12].at;
+    column->setOwed({owed});
+    const QString words = QStringLiteral("calibration owed");
+    EXPECT_FALSE(column->readout(9).contains(words));
+    EXPECT_TRUE(column->readout(10).contains(words));
+    EXPECT_TRUE(column->readout(12).contains(words));
+    EXPECT_FALSE(column->readout(13).contains(words));
+    const auto marks = owedMarks(history, std::vector{owed});
+    ASSERT_EQ(marks.size(), 1u);
+    EXPECT_DOUBLE_EQ(marks[0].from, 9.5);
+    EXPECT_DOUBLE_EQ(marks[0].to, 12.5);
+    picture(QStringLiteral("drift-owed"));
+    owed.splicer = test::toolId("S-02");
+    EXPECT_TRUE(owedMarks(history, std::vector{owed}).empty());
+    const QStringList lines = column->csv().split(QStringLiteral("\r\n"));
+    EXPECT_TRUE(lines[0].startsWith(QStringLiteral("arc,time,mean_loss_db,calibration_owed,level")));
+}
+
 TEST_F(DriftPageTest, dismissingNeedsAReasonAndWritesIt) {
     openDrift();
     session->setCrew("Night crew");

@@ -11,6 +11,7 @@
 #include <map>
 
 #include "tests/support/window_fixture.hpp"
+#include "ui/care/care_page.hpp"
 #include "ui/shell/finder.hpp"
 #include "ui/shell/page.hpp"
 #include "ui/shell/page_list.hpp"
@@ -57,6 +58,29 @@ TEST_F(WindowKeysTest, theFinderGoesToASplicersDrift) {
     QApplication::processEvents();
     QApplication::processEvents();
     EXPECT_EQ(window->screen(), Screen::Drift);
+}
+
+TEST_F(WindowKeysTest, theFinderStartsACareCard) {
+    book.toolList = test::fakeView().tools;
+    openWindow();
+    care::Card card;
+    card.id = "groove_clean";
+    card.title = "Clean V-grooves";
+    card.cautions = {"Glass. " + std::string(care::cautionEnding)};
+    bench->deck.cards = {card};
+    auto& page = dynamic_cast<CarePage&>(window->page(Screen::Care));
+    QTest::keyClick(window.get(), Qt::Key_K, Qt::ControlModifier);
+    auto* finder = window->findChild<Finder*>();
+    ASSERT_NE(finder, nullptr);
+    QTest::keyClicks(finder->findChild<QLineEdit*>(), QStringLiteral("clean v-grooves, s-02"));
+    auto* list = finder->findChild<QListWidget*>();
+    ASSERT_NE(list->currentItem(), nullptr);
+    EXPECT_TRUE(list->currentItem()->text().contains(QStringLiteral("care card")));
+    QTest::keyClick(finder->findChild<QLineEdit*>(), Qt::Key_Return);
+    QApplication::processEvents();
+    QApplication::processEvents();
+    EXPECT_EQ(window->screen(), Screen::Care);
+    (void)page;
 }
 
 TEST(Fit, prefersStartsOfWords) {

@@ -131,6 +131,42 @@ TEST_F(FirstJob, AMissingLabelSaysOneSentenceAndWritesNothing) {
     EXPECT_TRUE(said);
 }
 
+TEST_F(FirstJob, TheSetUpSaysWhenTheArcWasCalibratedForOtherFibre) {
+    const auto tools = rig.book->tools().value();
+    CareRecord calibrated;
+    calibrated.id = rig.newId<CareId>();
+    calibrated.tool = tools[0].id;
+    calibrated.at = rig.clock.now();
+    calibrated.action = std::string(action::arcCalibration);
+    calibrated.calibration = CalibrationResult{Adequacy::Adequate, Adequacy::Adequate, "G.652.D", 12, 1};
+    rig.write(calibrated);
+    SetUpPanel panel;
+    auto start = completed({}, *rig.book);
+    ASSERT_TRUE(start);
+    start->splicer = tools[0].id;
+    start->fibresPerArc = 12;
+    start->mode = "G.652-G.652";
+    ASSERT_TRUE(panel.fill(*rig.book, *start, rig.clock.now()));
+    panel.show();
+    const auto noticed = [&] {
+        for (auto* label : panel.findChildren<QLabel*>())
+            if (label->text().contains("calibrated for 12 fibres of G.652.D")) return true;
+        return false;
+    };
+    EXPECT_FALSE(noticed());
+    auto* fibres = named<QComboBox>(&panel, "Fibres per arc");
+    QTest::keyClick(fibres, Qt::Key_Up);
+    EXPECT_TRUE(noticed()) << "eight at once";
+    QTest::keyClick(fibres, Qt::Key_Down);
+    EXPECT_FALSE(noticed());
+    auto* mode = named<QComboBox>(&panel, "Splice mode");
+    mode->lineEdit()->clear();
+    QTest::keyClicks(mode->lineEdit(), "G.657-G.657");
+    EXPECT_TRUE(noticed()) << "another type";
+    QTest::keyClick(named<QComboBox>(&panel, "Splicer"), Qt::Key_Down);
+    EXPECT_FALSE(noticed()) << "a single-fibre splicer";
+}
+
 TEST_F(FirstJob, TheSetUpIsTakenByKeyboardAndRemembered) {
     SetUpPanel panel;
     Sitting taken;
