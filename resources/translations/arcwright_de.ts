@@ -209,6 +209,13 @@
     </message>
 </context>
 <context>
+    <name>QObject</name>
+    <message>
+        <source>Pictures (*.jpg *.jpeg *.png)</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>Screen</name>
     <message>
         <source>Today</source>
@@ -230,36 +237,9 @@
         <source>Closeout</source>
         <translation>Abschluss</translation>
     </message>
-</context>
-<context>
-    <name>SpliceTable</name>
     <message>
-        <source>voided</source>
+        <source>Logbook</source>
         <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>accept</source>
-        <translation>gut</translation>
-    </message>
-    <message>
-        <source>accept, high</source>
-        <translation>gut, hoch</translation>
-    </message>
-    <message>
-        <source>re-splice</source>
-        <translation>neu spleißen</translation>
-    </message>
-    <message>
-        <source>high, note missing</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>kept, noted</source>
-        <translation>behalten, Notiz</translation>
-    </message>
-    <message>
-        <source>over ceiling</source>
-        <translation>über der Grenze</translation>
     </message>
 </context>
 <context>
@@ -437,14 +417,6 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>valid, %1</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>valid</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>done %1, results not written down</source>
         <translation type="unfinished"></translation>
     </message>
@@ -534,6 +506,129 @@
     </message>
     <message>
         <source>note</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Raise the blade to its next height</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Stabilise electrodes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>helped</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>helped in part</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>too early to tell</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source> for %1 fibres of %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>adjusts itself; calibrated%1 %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>valid%1, %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>arc::ui::AttachmentSheet</name>
+    <message>
+        <source>%1 KB</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 MB</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Note: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Photos and notes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Attached to</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing is attached yet. P adds a photo, N writes a note.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The note</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>New note</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Write; Ctrl+Enter saves it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Add photo  P</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Write note  N</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Save out  S</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take back  Del</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Close  Esc</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This picture cannot be shown here. S saves it out as it is.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Picture %1, %2 by %3 pixels</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Saved.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Photo</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Save out into</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Saved out as %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Taken back: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Taken back. Undo brings it again.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -728,6 +823,26 @@
         <source>Write the record</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>Swab ends used</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Rounds</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Done on the way</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Gentler care not tried first</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Because</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>arc::ui::CareDesk</name>
@@ -739,80 +854,8 @@
 <context>
     <name>arc::ui::CarePage</name>
     <message>
-        <source>helped</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>helped in part</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>no change</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>worse since</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>too early to tell</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>Care</source>
         <translation>Pflege</translation>
-    </message>
-    <message>
-        <source>Something else</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Tool</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Care card</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Start</source>
-        <translation>Beginnen</translation>
-    </message>
-    <message>
-        <source>Start this care</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Edit card…</source>
-        <translation>Karte ändern…</translation>
-    </message>
-    <message>
-        <source>based on</source>
-        <translation>beruht auf</translation>
-    </message>
-    <message>
-        <source>since</source>
-        <translation>seit</translation>
-    </message>
-    <message>
-        <source>if not</source>
-        <translation>sonst</translation>
-    </message>
-    <message>
-        <source>takes</source>
-        <translation>dauert</translation>
-    </message>
-    <message>
-        <source>needs</source>
-        <translation>braucht</translation>
-    </message>
-    <message>
-        <source>Lately done, and whether it helped</source>
-        <translation>Zuletzt getan, und ob es half</translation>
-    </message>
-    <message>
-        <source>To order</source>
-        <translation>Zu bestellen</translation>
     </message>
     <message>
         <source>Looking at the tools…</source>
@@ -823,43 +866,15 @@
         <translation>Nichts fällig</translation>
     </message>
     <message>
-        <source>Nothing is due. The queues fill from counts, days, the air around and the charts.</source>
+        <source>Change the limits of care</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>about %1 min</source>
+        <source>Put aside, the shipped one is used: %1</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Overridden by %1: %2</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Start  Enter</source>
-        <translation>Beginnen  Enter</translation>
-    </message>
-    <message>
-        <source>There is no card for this</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>, step %1 of %2</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Paused: %1. Begun %2 by %3.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>somebody</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Go on with it</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Give it up</source>
+        <source>%1 of %2</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -900,6 +915,10 @@
         <source>arcs %1 to %2 of %3 · arrows move, + and − zoom, 0 shows all</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>calibration owed</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>arc::ui::ChartMarks</name>
@@ -915,6 +934,10 @@
         <source>signal</source>
         <translation>Signal</translation>
     </message>
+    <message>
+        <source>calibration owed</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>arc::ui::ChartView</name>
@@ -925,38 +948,6 @@
 </context>
 <context>
     <name>arc::ui::CloseoutPage</name>
-    <message>
-        <source>accepted</source>
-        <translation>angenommen</translation>
-    </message>
-    <message>
-        <source>accepted, with exceptions</source>
-        <translation>angenommen, mit Ausnahmen</translation>
-    </message>
-    <message>
-        <source>exceptions wait</source>
-        <translation>Ausnahmen offen</translation>
-    </message>
-    <message>
-        <source>not accepted</source>
-        <translation>nicht angenommen</translation>
-    </message>
-    <message>
-        <source>agreed with the client</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>measured from both ends, within the limit</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>spare fibre, not in use</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>calibrated afterwards, losses unchanged</source>
-        <translation type="unfinished"></translation>
-    </message>
     <message>
         <source>Closeout</source>
         <translation>Abschluss</translation>
@@ -974,75 +965,7 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>spliced</source>
-        <translation>gespleißt</translation>
-    </message>
-    <message>
-        <source>mean dB</source>
-        <translation>Mittel dB</translation>
-    </message>
-    <message>
-        <source>median dB</source>
-        <translation>Median dB</translation>
-    </message>
-    <message>
-        <source>worst dB</source>
-        <translation>schlechteste dB</translation>
-    </message>
-    <message>
-        <source>first time</source>
-        <translation>auf Anhieb</translation>
-    </message>
-    <message>
-        <source>Accept  A</source>
-        <translation>Annehmen  A</translation>
-    </message>
-    <message>
-        <source>Reject  X</source>
-        <translation>Ablehnen  X</translation>
-    </message>
-    <message>
-        <source>Exceptions</source>
-        <translation>Ausnahmen</translation>
-    </message>
-    <message>
-        <source>Issue the final record…</source>
-        <translation>Endgültig ausstellen…</translation>
-    </message>
-    <message>
-        <source>Write a draft…</source>
-        <translation>Entwurf schreiben…</translation>
-    </message>
-    <message>
-        <source>Verify a record…</source>
-        <translation>Protokoll prüfen…</translation>
-    </message>
-    <message>
-        <source>Accept the chosen exceptions, with a reason</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Reject the chosen exceptions, with a reason</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Write a draft of the closeout record</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Issue the final closeout record</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Verify a closeout record</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>What is complete, what is out of order, and the record for the client</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Looking at the jobs</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -1050,115 +973,11 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>No exceptions</source>
-        <translation>Keine Ausnahmen</translation>
-    </message>
-    <message>
-        <source>%1 exceptions, all decided</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1 exceptions, %2 wait for a disposition</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Every exception needs a disposition first</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>Final record no. %1 was issued on %2 by %3; a later one supersedes it</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>limit %1 dB, average %2, ceiling %3</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1 of %2</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1 %</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Choose the exceptions first.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1 exceptions</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Reject: %1</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Accept: %1</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Name</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Reason</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Reject</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Accept</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Not saved. Press Enter to try again.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Every exception needs a disposition first: choose it, then A or X.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>A final record carries the name of who issues it.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Go on</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Folder in which the record is made</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Writing the record…</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Issuing the closeout record</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Writing the draft</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Written: %1. A stranger can verify it.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Closeout record to verify</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Verifying…</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Verifying</source>
+        <source>Record no. %1 was issued twice, on two laptops. Issue the record again: it gets no. %2 and supersedes both.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -1186,6 +1005,13 @@
     <message>
         <source>groove %1, %2: %3 dB in the baseline, %4 dB now (n = %5), alone %6 dB</source>
         <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>arc::ui::DoneAside</name>
+    <message>
+        <source>Lately done, and whether it helped</source>
+        <translation type="unfinished">Zuletzt getan, und ob es half</translation>
     </message>
 </context>
 <context>
@@ -1320,6 +1146,49 @@
     </message>
 </context>
 <context>
+    <name>arc::ui::DueDetail</name>
+    <message>
+        <source>based on</source>
+        <translation type="unfinished">beruht auf</translation>
+    </message>
+    <message>
+        <source>since</source>
+        <translation type="unfinished">seit</translation>
+    </message>
+    <message>
+        <source>if not</source>
+        <translation type="unfinished">sonst</translation>
+    </message>
+    <message>
+        <source>takes</source>
+        <translation type="unfinished">dauert</translation>
+    </message>
+    <message>
+        <source>needs</source>
+        <translation type="unfinished">braucht</translation>
+    </message>
+    <message>
+        <source>Start</source>
+        <translation type="unfinished">Beginnen</translation>
+    </message>
+    <message>
+        <source>Overridden by %1: %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>about %1 min</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Start  Enter</source>
+        <translation type="unfinished">Beginnen  Enter</translation>
+    </message>
+    <message>
+        <source>There is no card for this</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>arc::ui::ExceptionList</name>
     <message>
         <source>waits for a disposition</source>
@@ -1335,11 +1204,90 @@
     </message>
 </context>
 <context>
-    <name>arc::ui::FieldEdit</name>
+    <name>arc::ui::ExceptionPanel</name>
     <message>
-        <source>Choose a photo…</source>
+        <source>agreed with the client</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>measured from both ends, within the limit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>spare fibre, not in use</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>calibrated afterwards, losses unchanged</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Accept  A</source>
+        <translation type="unfinished">Annehmen  A</translation>
+    </message>
+    <message>
+        <source>Reject  X</source>
+        <translation type="unfinished">Ablehnen  X</translation>
+    </message>
+    <message>
+        <source>Exceptions</source>
+        <translation type="unfinished">Ausnahmen</translation>
+    </message>
+    <message>
+        <source>Accept the chosen exceptions, with a reason</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Reject the chosen exceptions, with a reason</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No exceptions</source>
+        <translation type="unfinished">Keine Ausnahmen</translation>
+    </message>
+    <message>
+        <source>%1 exceptions, all decided</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 exceptions, %2 wait for a disposition</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 exceptions</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Reject: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Accept: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Name</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Reason</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Reject</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Accept</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not saved. Press Enter to try again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>arc::ui::FieldEdit</name>
     <message>
         <source>%1 to %2</source>
         <translation type="unfinished"></translation>
@@ -1358,6 +1306,14 @@
     </message>
     <message>
         <source>%1 cannot be read; choose another</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Choose a photo…   Space</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is no JPEG or PNG; choose another</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -1401,6 +1357,10 @@
     </message>
     <message>
         <source>Search all splices for “%1”</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>care card</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -1477,6 +1437,45 @@
     <message>
         <source>Skip, I will import a log</source>
         <translation>Weiter, ich importiere ein Protokoll</translation>
+    </message>
+</context>
+<context>
+    <name>arc::ui::GentlerFirst</name>
+    <message>
+        <source>Gentler care comes first</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>“%1” on %2 is the more drastic step. Gentle before drastic (common practice): this was not tried yet.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Do this instead</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Do this instead: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Or go on with it, and say why</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Reason</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>kept in the record</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Leave it  Esc</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Go on with it</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -1585,6 +1584,45 @@
     </message>
     <message>
         <source>limit %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>arc::ui::HistorySheet</name>
+    <message>
+        <source>History</source>
+        <translation type="unfinished">Verlauf</translation>
+    </message>
+    <message>
+        <source>History: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Close  Esc</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Looking for the record…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Looking for the record of a journal line</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This line wrote many records at once, as an import does. Find one of them by Search on Today, then ask for its history.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing is written about it yet.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Written once and never changed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 entries, oldest first. Nothing is overwritten; the last one counts.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -1725,6 +1763,13 @@
     </message>
 </context>
 <context>
+    <name>arc::ui::JobRecords</name>
+    <message>
+        <source>Looking at the jobs</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>arc::ui::JobSheet</name>
     <message>
         <source>Job</source>
@@ -1846,6 +1891,26 @@
         <source>closure %1 of job %2</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>How they are stripped</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>ribbon, not said which</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>flat ribbon</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>web-type ribbon: clean after each strip</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>loose; several at once are ribbonised</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>arc::ui::JobTree</name>
@@ -1867,6 +1932,87 @@
     </message>
     <message>
         <source>…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Record no. %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>number given twice; %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>superseded by no. %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Issued on %1 by %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>job %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>arc::ui::JournalPanel</name>
+    <message>
+        <source>%1 lines; each carries the hash of the one before. Enter: the history of what a line is about.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>arc::ui::JournalTable</name>
+    <message>
+        <source>when</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>what</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>who</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>from where</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>row</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>arc::ui::JournalView</name>
+    <message>
+        <source>Journal lines</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The chosen line</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>by %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>from %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>journal row %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>hash %1…</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -1976,6 +2122,100 @@
         <source>From now on, until the next pairing. Cleaves are counted for it.</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>%1 of %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>arc::ui::LimitsSheet</name>
+    <message>
+        <source>Limits of care</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>They hold for this logbook. An empty line is as shipped (common practice). What a card says itself, such as every how many arcs, is changed in the card.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Calibration owed after a change of temperature of, °C</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Calibration owed after a change of air pressure of, hPa</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Calibration owed after days without an arc</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>These three, so many times further out for a splicer that adjusts its arc itself</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Calibration runs in vain before a diagnostic run is owed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Arcs of a pair of electrodes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>as the card says</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Order parts that will be used up within days</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Leave as it was  Esc</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Keep these limits</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A ribbon cable that does not say what it is counts as</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>flat ribbon</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>web-type ribbon</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>ribbonised</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>limits of care</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>arc::ui::LogbookPage</name>
+    <message>
+        <source>Logbook</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What was written, by whom and from where</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Parts of the logbook</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Journal</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>arc::ui::LossPad</name>
@@ -2074,10 +2314,6 @@
     <message>
         <source>Re-splice  R</source>
         <translation>Neu spleißen  R</translation>
-    </message>
-    <message>
-        <source>Keep with a note  K</source>
-        <translation>Mit Notiz behalten  K</translation>
     </message>
     <message>
         <source>Void  V</source>
@@ -2183,10 +2419,6 @@
         <source>Digits correct this reading. R begins a re-splice.</source>
         <translation type="unfinished"></translation>
     </message>
-    <message>
-        <source>Digits correct this reading; R re-splice, V void.</source>
-        <translation type="unfinished"></translation>
-    </message>
     <message numerus="yes">
         <source>%n noted. Enter saves them, Esc drops them.</source>
         <translation type="unfinished">
@@ -2208,6 +2440,50 @@
     </message>
     <message>
         <source>Loss pad</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Keep  K</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Split  T</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Keep a splice over the limit, with a note</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>An attempt belongs to another fibre</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Split attempts: one belongs to another fibre</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Which attempt of fibre %1 was made at which fibre?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Attempt</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Fibre</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Split</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>, time steps back</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Digits correct this reading; R re-splice, V void, T it was another fibre.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -2298,23 +2574,7 @@
         <translation>Lichtbogenkalibrierung</translation>
     </message>
     <message>
-        <source>valid, %1</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>valid</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>owed</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>done, results not written down</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>not in this logbook</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -2404,6 +2664,60 @@
         <source>Help: %1</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>History of what is chosen: who wrote what, when, from where</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>arc::ui::OrdersAside</name>
+    <message>
+        <source>To order</source>
+        <translation type="unfinished">Zu bestellen</translation>
+    </message>
+    <message>
+        <source>Copy the list</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>; needed by %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>arc::ui::OtherCare</name>
+    <message>
+        <source>Something else</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tool</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Care card</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Start</source>
+        <translation type="unfinished">Beginnen</translation>
+    </message>
+    <message>
+        <source>Start this care</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Edit card…</source>
+        <translation type="unfinished">Karte ändern…</translation>
+    </message>
+    <message>
+        <source>Limits…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Limits of care</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>arc::ui::PadRow</name>
@@ -2417,6 +2731,36 @@
     </message>
     <message>
         <source>attempt %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>arc::ui::PadRows</name>
+    <message>
+        <source>%1–%2 of %3</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>arc::ui::PausedRuns</name>
+    <message>
+        <source>, step %1 of %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Paused: %1. Begun %2 by %3.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>somebody</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Go on with it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Give it up</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -2439,6 +2783,13 @@
     </message>
     <message>
         <source>%1 is needed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>arc::ui::QueueList</name>
+    <message>
+        <source>Nothing is due. The queues fill from counts, days, the air around and the charts.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -2549,6 +2900,14 @@
         <source>groove %1</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>owed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>calibration</source>
+        <translation type="unfinished">Kalibrierung</translation>
+    </message>
 </context>
 <context>
     <name>arc::ui::ReadingsTable</name>
@@ -2567,6 +2926,93 @@
     <message>
         <source>Close</source>
         <translation>Schließen</translation>
+    </message>
+</context>
+<context>
+    <name>arc::ui::RecordBar</name>
+    <message>
+        <source>Issue the final record…</source>
+        <translation type="unfinished">Endgültig ausstellen…</translation>
+    </message>
+    <message>
+        <source>Write a draft…</source>
+        <translation type="unfinished">Entwurf schreiben…</translation>
+    </message>
+    <message>
+        <source>Verify a record…</source>
+        <translation type="unfinished">Protokoll prüfen…</translation>
+    </message>
+    <message>
+        <source>Paper of the record</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>paper</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Write a draft of the closeout record</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Issue the final closeout record</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Verify a closeout record</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Every exception needs a disposition first</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Every exception needs a disposition first: choose it, then A or X.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A final record carries the name of who issues it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Name</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Go on</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Folder in which the record is made</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Writing the record…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Issuing the closeout record</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Writing the draft</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Written: %1. A stranger can verify it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Closeout record to verify</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Verifying…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Verifying</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -2694,7 +3140,11 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>%1: an arc calibration will be owed unless the splicer calibrates itself.</source>
+        <source>the arc of %1 was calibrated for %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: an arc calibration will be owed.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -2709,7 +3159,7 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>%1 dB since then, seen by the chart of %2</source>
+        <source>%1&#xa0;dB since then, seen by the chart of %2</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -2811,27 +3261,11 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Splicer</source>
-        <translation>Spleißgerät</translation>
-    </message>
-    <message>
         <source>Time</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>any time</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>last 24 hours</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>last 7 days</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>last 30 days</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -2871,10 +3305,6 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>any splicer</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>No splice fits. Take a filter away.</source>
         <translation type="unfinished"></translation>
     </message>
@@ -2884,6 +3314,46 @@
     </message>
     <message>
         <source>History: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tool</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Verdict</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>any verdict</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not accepted</source>
+        <translation type="unfinished">nicht angenommen</translation>
+    </message>
+    <message>
+        <source>7 d, a day as 2031-03-03, a month as 2031-03, or 2031-03-03 to 2031-03-15</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>any tool</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Searching…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Splice of fibre %1, %2 dB, %3</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Closure %1</source>
+        <translation type="unfinished">Muffe %1</translation>
+    </message>
+    <message>
+        <source>fibre %1, %2</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -2941,6 +3411,38 @@
         <source>note</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>accept</source>
+        <translation type="unfinished">gut</translation>
+    </message>
+    <message>
+        <source>accept, high</source>
+        <translation type="unfinished">gut, hoch</translation>
+    </message>
+    <message>
+        <source>re-splice</source>
+        <translation type="unfinished">neu spleißen</translation>
+    </message>
+    <message>
+        <source>high, note missing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>kept, noted</source>
+        <translation type="unfinished">behalten, Notiz</translation>
+    </message>
+    <message>
+        <source>over ceiling</source>
+        <translation type="unfinished">über der Grenze</translation>
+    </message>
+    <message>
+        <source>voided</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Searching the splices</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>arc::ui::SplicerChips</name>
@@ -2954,6 +3456,57 @@
     </message>
     <message>
         <source>Mode and fibres an arc</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>arc::ui::SummaryCard</name>
+    <message>
+        <source>accepted</source>
+        <translation type="unfinished">angenommen</translation>
+    </message>
+    <message>
+        <source>accepted, with exceptions</source>
+        <translation type="unfinished">angenommen, mit Ausnahmen</translation>
+    </message>
+    <message>
+        <source>exceptions wait</source>
+        <translation type="unfinished">Ausnahmen offen</translation>
+    </message>
+    <message>
+        <source>not accepted</source>
+        <translation type="unfinished">nicht angenommen</translation>
+    </message>
+    <message>
+        <source>spliced</source>
+        <translation type="unfinished">gespleißt</translation>
+    </message>
+    <message>
+        <source>mean dB</source>
+        <translation type="unfinished">Mittel dB</translation>
+    </message>
+    <message>
+        <source>median dB</source>
+        <translation type="unfinished">Median dB</translation>
+    </message>
+    <message>
+        <source>worst dB</source>
+        <translation type="unfinished">schlechteste dB</translation>
+    </message>
+    <message>
+        <source>first time</source>
+        <translation type="unfinished">auf Anhieb</translation>
+    </message>
+    <message>
+        <source>limit %1 dB, average %2, ceiling %3</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 %</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -3131,6 +3684,18 @@
     </message>
     <message>
         <source>All splices</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Photos and notes of the splice or the closure</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>fibre %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Splice of fibre %1, attempt %2, %3 dB, %4</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -4438,22 +5003,6 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>web-type ribbon sheds fragments at every strip</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>ribbonised loose tubes sheds fragments at every strip</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>1 strip since the last clean, shared by the crew&apos;s strippers</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>{#count} strips since the last clean, shared by the crew&apos;s strippers</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>after each strip ({~source})</source>
         <translation type="unfinished"></translation>
     </message>
@@ -4707,14 +5256,6 @@
     </message>
     <message>
         <source>the crew</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>as many as the last 28 days took, in 1 care</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>as many as the last 28 days took, in {#count} cares</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -8275,6 +8816,62 @@
     </message>
     <message>
         <source>Move or void the reading that fibre has of the same arc first</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>1 such strip since the last clean, by the crew</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{#count} such strips since the last clean, by the crew</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>for about 1 care in the next {#days} days, as many as the last {#before} days had or called for</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>for about {#count} cares in the next {#days} days, as many as the last {#before} days had or called for</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>one lasts about 1 run</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>one lasts about {#runs} runs</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{#ever} in the logbook, about {#ahead} in the next {#days} days</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the arc was calibrated for {~made}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{#count} fibres at once, mode {mode}, from {@when} on</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{#count} fibres at once, no mode named, from {@when} on</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>1 fibre at once, mode {mode}, from {@when} on</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>1 fibre at once, no mode named, from {@when} on</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>before gentler care</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>before gentler care: {reason}</source>
         <translation type="unfinished"></translation>
     </message>
 </context>

@@ -209,6 +209,13 @@
     </message>
 </context>
 <context>
+    <name>QObject</name>
+    <message>
+        <source>Pictures (*.jpg *.jpeg *.png)</source>
+        <translation>Imágenes (*.jpg *.jpeg *.png)</translation>
+    </message>
+</context>
+<context>
     <name>Screen</name>
     <message>
         <source>Today</source>
@@ -229,37 +236,6 @@
     <message>
         <source>Closeout</source>
         <translation>Cierre</translation>
-    </message>
-</context>
-<context>
-    <name>SpliceTable</name>
-    <message>
-        <source>voided</source>
-        <translation>anulado</translation>
-    </message>
-    <message>
-        <source>accept</source>
-        <translation>aceptar</translation>
-    </message>
-    <message>
-        <source>accept, high</source>
-        <translation>aceptar, alto</translation>
-    </message>
-    <message>
-        <source>re-splice</source>
-        <translation>reempalmar</translation>
-    </message>
-    <message>
-        <source>high, note missing</source>
-        <translation>alto, falta la nota</translation>
-    </message>
-    <message>
-        <source>kept, noted</source>
-        <translation>conservado, con nota</translation>
-    </message>
-    <message>
-        <source>over ceiling</source>
-        <translation>sobre el techo</translation>
     </message>
 </context>
 <context>
@@ -437,14 +413,6 @@
         <translation>ninguna en la bitácora</translation>
     </message>
     <message>
-        <source>valid, %1</source>
-        <translation>válida, %1</translation>
-    </message>
-    <message>
-        <source>valid</source>
-        <translation>válida</translation>
-    </message>
-    <message>
         <source>done %1, results not written down</source>
         <translation>hecha %1, sin resultados anotados</translation>
     </message>
@@ -535,6 +503,45 @@
     <message>
         <source>note</source>
         <translation>nota</translation>
+    </message>
+    <message>
+        <source>Raise the blade to its next height</source>
+        <translation>Subir la cuchilla a la altura siguiente</translation>
+    </message>
+    <message>
+        <source>Stabilise electrodes</source>
+        <translation>Estabilizar los electrodos</translation>
+    </message>
+    <message>
+        <source>helped</source>
+        <translation>ayudó</translation>
+    </message>
+    <message>
+        <source>helped in part</source>
+        <translation>ayudó en parte</translation>
+    </message>
+    <message>
+        <source>too early to tell</source>
+        <translation>demasiado pronto para saberlo</translation>
+    </message>
+    <message>
+        <source> for %1 fibres of %2</source>
+        <translation> para %1 fibras de %2</translation>
+    </message>
+    <message>
+        <source>adjusts itself; calibrated%1 %2</source>
+        <translation>se ajusta sola; calibrada%1 %2</translation>
+    </message>
+    <message>
+        <source>valid%1, %2</source>
+        <translation>válida%1, %2</translation>
+    </message>
+</context>
+<context>
+    <name>arc::ui::AttachmentSheet</name>
+    <message>
+        <source>Photo</source>
+        <translation>Foto</translation>
     </message>
 </context>
 <context>
@@ -728,6 +735,26 @@
         <source>Write the record</source>
         <translation>Escribir el registro</translation>
     </message>
+    <message>
+        <source>Swab ends used</source>
+        <translation>Extremos de hisopo usados</translation>
+    </message>
+    <message>
+        <source>Rounds</source>
+        <translation>Rondas</translation>
+    </message>
+    <message>
+        <source>Done on the way</source>
+        <translation>Hecho de paso</translation>
+    </message>
+    <message>
+        <source>Gentler care not tried first</source>
+        <translation>Cuidado más suave no probado antes</translation>
+    </message>
+    <message>
+        <source>Because</source>
+        <translation>Porque</translation>
+    </message>
 </context>
 <context>
     <name>arc::ui::CareDesk</name>
@@ -739,80 +766,8 @@
 <context>
     <name>arc::ui::CarePage</name>
     <message>
-        <source>helped</source>
-        <translation>ayudó</translation>
-    </message>
-    <message>
-        <source>helped in part</source>
-        <translation>ayudó en parte</translation>
-    </message>
-    <message>
-        <source>no change</source>
-        <translation>sin cambio</translation>
-    </message>
-    <message>
-        <source>worse since</source>
-        <translation>peor desde entonces</translation>
-    </message>
-    <message>
-        <source>too early to tell</source>
-        <translation>demasiado pronto para saberlo</translation>
-    </message>
-    <message>
         <source>Care</source>
         <translation>Cuidados</translation>
-    </message>
-    <message>
-        <source>Something else</source>
-        <translation>Otra cosa</translation>
-    </message>
-    <message>
-        <source>Tool</source>
-        <translation>Herramienta</translation>
-    </message>
-    <message>
-        <source>Care card</source>
-        <translation>Ficha de cuidado</translation>
-    </message>
-    <message>
-        <source>Start</source>
-        <translation>Empezar</translation>
-    </message>
-    <message>
-        <source>Start this care</source>
-        <translation>Empezar este cuidado</translation>
-    </message>
-    <message>
-        <source>Edit card…</source>
-        <translation>Editar ficha…</translation>
-    </message>
-    <message>
-        <source>based on</source>
-        <translation>se basa en</translation>
-    </message>
-    <message>
-        <source>since</source>
-        <translation>desde</translation>
-    </message>
-    <message>
-        <source>if not</source>
-        <translation>si no</translation>
-    </message>
-    <message>
-        <source>takes</source>
-        <translation>lleva</translation>
-    </message>
-    <message>
-        <source>needs</source>
-        <translation>necesita</translation>
-    </message>
-    <message>
-        <source>Lately done, and whether it helped</source>
-        <translation>Hecho últimamente, y si ayudó</translation>
-    </message>
-    <message>
-        <source>To order</source>
-        <translation>Por pedir</translation>
     </message>
     <message>
         <source>Looking at the tools…</source>
@@ -823,44 +778,16 @@
         <translation>No toca nada</translation>
     </message>
     <message>
-        <source>Nothing is due. The queues fill from counts, days, the air around and the charts.</source>
-        <translation>No toca nada. Las colas se llenan por conteos, días, el ambiente y los gráficos.</translation>
+        <source>Change the limits of care</source>
+        <translation>Cambiar los límites de cuidado</translation>
     </message>
     <message>
-        <source>about %1 min</source>
-        <translation>unos %1 min</translation>
+        <source>Put aside, the shipped one is used: %1</source>
+        <translation>Apartado, se usa lo de fábrica: %1</translation>
     </message>
     <message>
-        <source>Overridden by %1: %2</source>
-        <translation>Levantado por %1: %2</translation>
-    </message>
-    <message>
-        <source>Start  Enter</source>
-        <translation>Empezar  Intro</translation>
-    </message>
-    <message>
-        <source>There is no card for this</source>
-        <translation>No hay ficha para esto</translation>
-    </message>
-    <message>
-        <source>, step %1 of %2</source>
-        <translation>, paso %1 de %2</translation>
-    </message>
-    <message>
-        <source>Paused: %1. Begun %2 by %3.</source>
-        <translation>En pausa: %1. Empezado %2 por %3.</translation>
-    </message>
-    <message>
-        <source>somebody</source>
-        <translation>alguien</translation>
-    </message>
-    <message>
-        <source>Go on with it</source>
-        <translation>Seguir con ello</translation>
-    </message>
-    <message>
-        <source>Give it up</source>
-        <translation>Abandonar</translation>
+        <source>%1 of %2</source>
+        <translation>%1 de %2</translation>
     </message>
 </context>
 <context>
@@ -900,6 +827,10 @@
         <source>arcs %1 to %2 of %3 · arrows move, + and − zoom, 0 shows all</source>
         <translation>arcos %1 a %2 de %3 · las flechas mueven, + y − acercan y alejan, 0 muestra todo</translation>
     </message>
+    <message>
+        <source>calibration owed</source>
+        <translation>calibración pendiente</translation>
+    </message>
 </context>
 <context>
     <name>arc::ui::ChartMarks</name>
@@ -915,6 +846,10 @@
         <source>signal</source>
         <translation>señal</translation>
     </message>
+    <message>
+        <source>calibration owed</source>
+        <translation>calibración pendiente</translation>
+    </message>
 </context>
 <context>
     <name>arc::ui::ChartView</name>
@@ -925,38 +860,6 @@
 </context>
 <context>
     <name>arc::ui::CloseoutPage</name>
-    <message>
-        <source>accepted</source>
-        <translation>aceptada</translation>
-    </message>
-    <message>
-        <source>accepted, with exceptions</source>
-        <translation>aceptada, con excepciones</translation>
-    </message>
-    <message>
-        <source>exceptions wait</source>
-        <translation>hay excepciones en espera</translation>
-    </message>
-    <message>
-        <source>not accepted</source>
-        <translation>no aceptada</translation>
-    </message>
-    <message>
-        <source>agreed with the client</source>
-        <translation>acordado con el cliente</translation>
-    </message>
-    <message>
-        <source>measured from both ends, within the limit</source>
-        <translation>medido desde ambos extremos, dentro del límite</translation>
-    </message>
-    <message>
-        <source>spare fibre, not in use</source>
-        <translation>fibra de reserva, sin uso</translation>
-    </message>
-    <message>
-        <source>calibrated afterwards, losses unchanged</source>
-        <translation>calibrado después, pérdidas sin cambio</translation>
-    </message>
     <message>
         <source>Closeout</source>
         <translation>Cierre</translation>
@@ -974,192 +877,16 @@
         <translation>Crear una obra en Hoy</translation>
     </message>
     <message>
-        <source>spliced</source>
-        <translation>empalmado</translation>
-    </message>
-    <message>
-        <source>mean dB</source>
-        <translation>media dB</translation>
-    </message>
-    <message>
-        <source>median dB</source>
-        <translation>mediana dB</translation>
-    </message>
-    <message>
-        <source>worst dB</source>
-        <translation>peor dB</translation>
-    </message>
-    <message>
-        <source>first time</source>
-        <translation>a la primera</translation>
-    </message>
-    <message>
-        <source>Accept  A</source>
-        <translation>Aceptar  A</translation>
-    </message>
-    <message>
-        <source>Reject  X</source>
-        <translation>Rechazar  X</translation>
-    </message>
-    <message>
-        <source>Exceptions</source>
-        <translation>Excepciones</translation>
-    </message>
-    <message>
-        <source>Issue the final record…</source>
-        <translation>Emitir el acta final…</translation>
-    </message>
-    <message>
-        <source>Write a draft…</source>
-        <translation>Escribir un borrador…</translation>
-    </message>
-    <message>
-        <source>Verify a record…</source>
-        <translation>Verificar un acta…</translation>
-    </message>
-    <message>
-        <source>Accept the chosen exceptions, with a reason</source>
-        <translation>Aceptar las excepciones elegidas, con un motivo</translation>
-    </message>
-    <message>
-        <source>Reject the chosen exceptions, with a reason</source>
-        <translation>Rechazar las excepciones elegidas, con un motivo</translation>
-    </message>
-    <message>
-        <source>Write a draft of the closeout record</source>
-        <translation>Escribir un borrador del acta de cierre</translation>
-    </message>
-    <message>
-        <source>Issue the final closeout record</source>
-        <translation>Emitir el acta de cierre final</translation>
-    </message>
-    <message>
-        <source>Verify a closeout record</source>
-        <translation>Verificar un acta de cierre</translation>
-    </message>
-    <message>
         <source>What is complete, what is out of order, and the record for the client</source>
         <translation>Qué está completo, qué está fuera de orden, y el acta para el cliente</translation>
-    </message>
-    <message>
-        <source>Looking at the jobs</source>
-        <translation>Mirando las obras</translation>
     </message>
     <message>
         <source>looking…</source>
         <translation>mirando…</translation>
     </message>
     <message>
-        <source>No exceptions</source>
-        <translation>Sin excepciones</translation>
-    </message>
-    <message>
-        <source>%1 exceptions, all decided</source>
-        <translation>%1 excepciones, todas resueltas</translation>
-    </message>
-    <message>
-        <source>%1 exceptions, %2 wait for a disposition</source>
-        <translation>%1 excepciones, %2 esperan resolución</translation>
-    </message>
-    <message>
-        <source>Every exception needs a disposition first</source>
-        <translation>Cada excepción necesita antes una resolución</translation>
-    </message>
-    <message>
         <source>Final record no. %1 was issued on %2 by %3; a later one supersedes it</source>
         <translation>El acta final n.º %1 se emitió el %2 por %3; una posterior la sustituye</translation>
-    </message>
-    <message>
-        <source>limit %1 dB, average %2, ceiling %3</source>
-        <translation>límite %1 dB, media %2, techo %3</translation>
-    </message>
-    <message>
-        <source>%1 of %2</source>
-        <translation>%1 de %2</translation>
-    </message>
-    <message>
-        <source>%1 %</source>
-        <translation>%1 %</translation>
-    </message>
-    <message>
-        <source>Choose the exceptions first.</source>
-        <translation>Elija primero las excepciones.</translation>
-    </message>
-    <message>
-        <source>%1 exceptions</source>
-        <translation>%1 excepciones</translation>
-    </message>
-    <message>
-        <source>Reject: %1</source>
-        <translation>Rechazar: %1</translation>
-    </message>
-    <message>
-        <source>Accept: %1</source>
-        <translation>Aceptar: %1</translation>
-    </message>
-    <message>
-        <source>Name</source>
-        <translation>Nombre</translation>
-    </message>
-    <message>
-        <source>Reason</source>
-        <translation>Motivo</translation>
-    </message>
-    <message>
-        <source>Reject</source>
-        <translation>Rechazar</translation>
-    </message>
-    <message>
-        <source>Accept</source>
-        <translation>Aceptar</translation>
-    </message>
-    <message>
-        <source>Not saved. Press Enter to try again.</source>
-        <translation>No se guardó. Pulse Intro para intentarlo de nuevo.</translation>
-    </message>
-    <message>
-        <source>Every exception needs a disposition first: choose it, then A or X.</source>
-        <translation>Cada excepción necesita antes una resolución: elíjala y pulse A o X.</translation>
-    </message>
-    <message>
-        <source>A final record carries the name of who issues it.</source>
-        <translation>Un acta final lleva el nombre de quien la emite.</translation>
-    </message>
-    <message>
-        <source>Go on</source>
-        <translation>Seguir</translation>
-    </message>
-    <message>
-        <source>Folder in which the record is made</source>
-        <translation>Carpeta en la que se hace el acta</translation>
-    </message>
-    <message>
-        <source>Writing the record…</source>
-        <translation>Escribiendo el acta…</translation>
-    </message>
-    <message>
-        <source>Issuing the closeout record</source>
-        <translation>Emitiendo el acta de cierre</translation>
-    </message>
-    <message>
-        <source>Writing the draft</source>
-        <translation>Escribiendo el borrador</translation>
-    </message>
-    <message>
-        <source>Written: %1. A stranger can verify it.</source>
-        <translation>Escrita: %1. Un extraño puede verificarla.</translation>
-    </message>
-    <message>
-        <source>Closeout record to verify</source>
-        <translation>Acta de cierre por verificar</translation>
-    </message>
-    <message>
-        <source>Verifying…</source>
-        <translation>Verificando…</translation>
-    </message>
-    <message>
-        <source>Verifying</source>
-        <translation>Verificando</translation>
     </message>
 </context>
 <context>
@@ -1186,6 +913,13 @@
     <message>
         <source>groove %1, %2: %3 dB in the baseline, %4 dB now (n = %5), alone %6 dB</source>
         <translation>ranura %1, %2: %3 dB en la línea base, %4 dB ahora (n = %5), por separado %6 dB</translation>
+    </message>
+</context>
+<context>
+    <name>arc::ui::DoneAside</name>
+    <message>
+        <source>Lately done, and whether it helped</source>
+        <translation>Hecho últimamente, y si ayudó</translation>
     </message>
 </context>
 <context>
@@ -1320,6 +1054,49 @@
     </message>
 </context>
 <context>
+    <name>arc::ui::DueDetail</name>
+    <message>
+        <source>based on</source>
+        <translation>se basa en</translation>
+    </message>
+    <message>
+        <source>since</source>
+        <translation>desde</translation>
+    </message>
+    <message>
+        <source>if not</source>
+        <translation>si no</translation>
+    </message>
+    <message>
+        <source>takes</source>
+        <translation>lleva</translation>
+    </message>
+    <message>
+        <source>needs</source>
+        <translation>necesita</translation>
+    </message>
+    <message>
+        <source>Start</source>
+        <translation>Empezar</translation>
+    </message>
+    <message>
+        <source>Overridden by %1: %2</source>
+        <translation>Levantado por %1: %2</translation>
+    </message>
+    <message>
+        <source>about %1 min</source>
+        <translation>unos %1 min</translation>
+    </message>
+    <message>
+        <source>Start  Enter</source>
+        <translation>Empezar  Intro</translation>
+    </message>
+    <message>
+        <source>There is no card for this</source>
+        <translation>No hay ficha para esto</translation>
+    </message>
+</context>
+<context>
     <name>arc::ui::ExceptionList</name>
     <message>
         <source>waits for a disposition</source>
@@ -1335,11 +1112,90 @@
     </message>
 </context>
 <context>
-    <name>arc::ui::FieldEdit</name>
+    <name>arc::ui::ExceptionPanel</name>
     <message>
-        <source>Choose a photo…</source>
-        <translation>Elegir una foto…</translation>
+        <source>agreed with the client</source>
+        <translation>acordado con el cliente</translation>
     </message>
+    <message>
+        <source>measured from both ends, within the limit</source>
+        <translation>medido desde ambos extremos, dentro del límite</translation>
+    </message>
+    <message>
+        <source>spare fibre, not in use</source>
+        <translation>fibra de reserva, sin uso</translation>
+    </message>
+    <message>
+        <source>calibrated afterwards, losses unchanged</source>
+        <translation>calibrado después, pérdidas sin cambio</translation>
+    </message>
+    <message>
+        <source>Accept  A</source>
+        <translation>Aceptar  A</translation>
+    </message>
+    <message>
+        <source>Reject  X</source>
+        <translation>Rechazar  X</translation>
+    </message>
+    <message>
+        <source>Exceptions</source>
+        <translation>Excepciones</translation>
+    </message>
+    <message>
+        <source>Accept the chosen exceptions, with a reason</source>
+        <translation>Aceptar las excepciones elegidas, con un motivo</translation>
+    </message>
+    <message>
+        <source>Reject the chosen exceptions, with a reason</source>
+        <translation>Rechazar las excepciones elegidas, con un motivo</translation>
+    </message>
+    <message>
+        <source>No exceptions</source>
+        <translation>Sin excepciones</translation>
+    </message>
+    <message>
+        <source>%1 exceptions, all decided</source>
+        <translation>%1 excepciones, todas resueltas</translation>
+    </message>
+    <message>
+        <source>%1 exceptions, %2 wait for a disposition</source>
+        <translation>%1 excepciones, %2 esperan resolución</translation>
+    </message>
+    <message>
+        <source>%1 exceptions</source>
+        <translation>%1 excepciones</translation>
+    </message>
+    <message>
+        <source>Reject: %1</source>
+        <translation>Rechazar: %1</translation>
+    </message>
+    <message>
+        <source>Accept: %1</source>
+        <translation>Aceptar: %1</translation>
+    </message>
+    <message>
+        <source>Name</source>
+        <translation>Nombre</translation>
+    </message>
+    <message>
+        <source>Reason</source>
+        <translation>Motivo</translation>
+    </message>
+    <message>
+        <source>Reject</source>
+        <translation>Rechazar</translation>
+    </message>
+    <message>
+        <source>Accept</source>
+        <translation>Aceptar</translation>
+    </message>
+    <message>
+        <source>Not saved. Press Enter to try again.</source>
+        <translation>No se guardó. Pulse Intro para intentarlo de nuevo.</translation>
+    </message>
+</context>
+<context>
+    <name>arc::ui::FieldEdit</name>
     <message>
         <source>%1 to %2</source>
         <translation>%1 a %2</translation>
@@ -1359,6 +1215,14 @@
     <message>
         <source>%1 cannot be read; choose another</source>
         <translation>%1 no se puede leer; elija otra</translation>
+    </message>
+    <message>
+        <source>Choose a photo…   Space</source>
+        <translation>Elegir una foto…   Espacio</translation>
+    </message>
+    <message>
+        <source>%1 is no JPEG or PNG; choose another</source>
+        <translation>%1 no es JPEG ni PNG; elija otra</translation>
     </message>
 </context>
 <context>
@@ -1402,6 +1266,10 @@
     <message>
         <source>Search all splices for “%1”</source>
         <translation>Buscar «%1» en todos los empalmes</translation>
+    </message>
+    <message>
+        <source>care card</source>
+        <translation>ficha de cuidado</translation>
     </message>
 </context>
 <context>
@@ -1477,6 +1345,45 @@
     <message>
         <source>Skip, I will import a log</source>
         <translation>Saltar, importaré un registro</translation>
+    </message>
+</context>
+<context>
+    <name>arc::ui::GentlerFirst</name>
+    <message>
+        <source>Gentler care comes first</source>
+        <translation>Primero el cuidado más suave</translation>
+    </message>
+    <message>
+        <source>“%1” on %2 is the more drastic step. Gentle before drastic (common practice): this was not tried yet.</source>
+        <translation>«%1» en %2 es el paso más drástico. Lo suave antes que lo drástico (práctica común): esto aún no se ha probado.</translation>
+    </message>
+    <message>
+        <source>Do this instead</source>
+        <translation>Hacer esto en su lugar</translation>
+    </message>
+    <message>
+        <source>Do this instead: %1</source>
+        <translation>Hacer esto en su lugar: %1</translation>
+    </message>
+    <message>
+        <source>Or go on with it, and say why</source>
+        <translation>O seguir con ello y decir por qué</translation>
+    </message>
+    <message>
+        <source>Reason</source>
+        <translation>Motivo</translation>
+    </message>
+    <message>
+        <source>kept in the record</source>
+        <translation>queda en el registro</translation>
+    </message>
+    <message>
+        <source>Leave it  Esc</source>
+        <translation>Dejarlo  Esc</translation>
+    </message>
+    <message>
+        <source>Go on with it</source>
+        <translation>Seguir con ello</translation>
     </message>
 </context>
 <context>
@@ -1586,6 +1493,17 @@
     <message>
         <source>limit %1</source>
         <translation>límite %1</translation>
+    </message>
+</context>
+<context>
+    <name>arc::ui::HistorySheet</name>
+    <message>
+        <source>History</source>
+        <translation>Historia</translation>
+    </message>
+    <message>
+        <source>History: %1</source>
+        <translation>Historia: %1</translation>
     </message>
 </context>
 <context>
@@ -1725,6 +1643,13 @@
     </message>
 </context>
 <context>
+    <name>arc::ui::JobRecords</name>
+    <message>
+        <source>Looking at the jobs</source>
+        <translation>Mirando las obras</translation>
+    </message>
+</context>
+<context>
     <name>arc::ui::JobSheet</name>
     <message>
         <source>Job</source>
@@ -1846,6 +1771,26 @@
         <source>closure %1 of job %2</source>
         <translation>caja %1 de la obra %2</translation>
     </message>
+    <message>
+        <source>How they are stripped</source>
+        <translation>Cómo se pelan</translation>
+    </message>
+    <message>
+        <source>ribbon, not said which</source>
+        <translation>cinta, sin decir cuál</translation>
+    </message>
+    <message>
+        <source>flat ribbon</source>
+        <translation>cinta plana</translation>
+    </message>
+    <message>
+        <source>web-type ribbon: clean after each strip</source>
+        <translation>cinta tipo malla: limpiar tras cada pelado</translation>
+    </message>
+    <message>
+        <source>loose; several at once are ribbonised</source>
+        <translation>sueltas; varias a la vez se encintan</translation>
+    </message>
 </context>
 <context>
     <name>arc::ui::JobTree</name>
@@ -1868,6 +1813,25 @@
     <message>
         <source>…</source>
         <translation>…</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>job %1</source>
+        <translation>obra %1</translation>
+    </message>
+</context>
+<context>
+    <name>arc::ui::JournalTable</name>
+    <message>
+        <source>when</source>
+        <translation>cuándo</translation>
+    </message>
+    <message>
+        <source>who</source>
+        <translation>quién</translation>
     </message>
 </context>
 <context>
@@ -1976,6 +1940,81 @@
         <source>From now on, until the next pairing. Cleaves are counted for it.</source>
         <translation>Desde ahora y hasta la próxima asignación. Los cortes se cuentan para ella.</translation>
     </message>
+    <message>
+        <source>%1 of %2</source>
+        <translation>%1 de %2</translation>
+    </message>
+</context>
+<context>
+    <name>arc::ui::LimitsSheet</name>
+    <message>
+        <source>Limits of care</source>
+        <translation>Límites de cuidado</translation>
+    </message>
+    <message>
+        <source>They hold for this logbook. An empty line is as shipped (common practice). What a card says itself, such as every how many arcs, is changed in the card.</source>
+        <translation>Valen para este cuaderno. Una línea vacía es como de fábrica (práctica común). Lo que dice una ficha, como cada cuántos arcos, se cambia en la ficha.</translation>
+    </message>
+    <message>
+        <source>Calibration owed after a change of temperature of, °C</source>
+        <translation>Calibración pendiente tras un cambio de temperatura de, °C</translation>
+    </message>
+    <message>
+        <source>Calibration owed after a change of air pressure of, hPa</source>
+        <translation>Calibración pendiente tras un cambio de presión de, hPa</translation>
+    </message>
+    <message>
+        <source>Calibration owed after days without an arc</source>
+        <translation>Calibración pendiente tras días sin un arco</translation>
+    </message>
+    <message>
+        <source>These three, so many times further out for a splicer that adjusts its arc itself</source>
+        <translation>Estos tres, tantas veces más lejos para una empalmadora que ajusta sola su arco</translation>
+    </message>
+    <message>
+        <source>Calibration runs in vain before a diagnostic run is owed</source>
+        <translation>Calibraciones en vano antes de que toque un diagnóstico</translation>
+    </message>
+    <message>
+        <source>Arcs of a pair of electrodes</source>
+        <translation>Arcos de un par de electrodos</translation>
+    </message>
+    <message>
+        <source>as the card says</source>
+        <translation>como dice la ficha</translation>
+    </message>
+    <message>
+        <source>Order parts that will be used up within days</source>
+        <translation>Pedir piezas que se gastarán en días</translation>
+    </message>
+    <message>
+        <source>Leave as it was  Esc</source>
+        <translation>Dejar como estaba  Esc</translation>
+    </message>
+    <message>
+        <source>Keep these limits</source>
+        <translation>Guardar estos límites</translation>
+    </message>
+    <message>
+        <source>A ribbon cable that does not say what it is counts as</source>
+        <translation>Un cable de cinta que no dice cuál cuenta como</translation>
+    </message>
+    <message>
+        <source>flat ribbon</source>
+        <translation>cinta plana</translation>
+    </message>
+    <message>
+        <source>web-type ribbon</source>
+        <translation>cinta de tipo malla</translation>
+    </message>
+    <message>
+        <source>ribbonised</source>
+        <translation>encintado</translation>
+    </message>
+    <message>
+        <source>limits of care</source>
+        <translation>límites de cuidado</translation>
+    </message>
 </context>
 <context>
     <name>arc::ui::LossPad</name>
@@ -2074,10 +2113,6 @@
     <message>
         <source>Re-splice  R</source>
         <translation>Reempalmar  R</translation>
-    </message>
-    <message>
-        <source>Keep with a note  K</source>
-        <translation>Conservar con nota  K</translation>
     </message>
     <message>
         <source>Void  V</source>
@@ -2182,10 +2217,6 @@
     <message>
         <source>Digits correct this reading. R begins a re-splice.</source>
         <translation>Las cifras corrigen esta lectura. R empieza un reempalme.</translation>
-    </message>
-    <message>
-        <source>Digits correct this reading; R re-splice, V void.</source>
-        <translation>Las cifras corrigen esta lectura; R reempalma, V anula.</translation>
     </message>
     <message numerus="yes">
         <source>%n noted. Enter saves them, Esc drops them.</source>
@@ -2298,24 +2329,8 @@
         <translation>calibración de arco</translation>
     </message>
     <message>
-        <source>valid, %1</source>
-        <translation>válida, %1</translation>
-    </message>
-    <message>
-        <source>valid</source>
-        <translation>válida</translation>
-    </message>
-    <message>
         <source>owed</source>
         <translation>pendiente</translation>
-    </message>
-    <message>
-        <source>done, results not written down</source>
-        <translation>hecha, sin resultados anotados</translation>
-    </message>
-    <message>
-        <source>not in this logbook</source>
-        <translation>no está en esta bitácora</translation>
     </message>
 </context>
 <context>
@@ -2406,6 +2421,56 @@
     </message>
 </context>
 <context>
+    <name>arc::ui::OrdersAside</name>
+    <message>
+        <source>To order</source>
+        <translation>Por pedir</translation>
+    </message>
+    <message>
+        <source>Copy the list</source>
+        <translation>Copiar la lista</translation>
+    </message>
+    <message>
+        <source>; needed by %1</source>
+        <translation>; necesario para el %1</translation>
+    </message>
+</context>
+<context>
+    <name>arc::ui::OtherCare</name>
+    <message>
+        <source>Something else</source>
+        <translation>Otra cosa</translation>
+    </message>
+    <message>
+        <source>Tool</source>
+        <translation>Herramienta</translation>
+    </message>
+    <message>
+        <source>Care card</source>
+        <translation>Ficha de cuidado</translation>
+    </message>
+    <message>
+        <source>Start</source>
+        <translation>Empezar</translation>
+    </message>
+    <message>
+        <source>Start this care</source>
+        <translation>Empezar este cuidado</translation>
+    </message>
+    <message>
+        <source>Edit card…</source>
+        <translation>Editar ficha…</translation>
+    </message>
+    <message>
+        <source>Limits…</source>
+        <translation>Límites…</translation>
+    </message>
+    <message>
+        <source>Limits of care</source>
+        <translation>Límites de cuidado</translation>
+    </message>
+</context>
+<context>
     <name>arc::ui::PadRow</name>
     <message>
         <source>fibre %1 %2</source>
@@ -2418,6 +2483,36 @@
     <message>
         <source>attempt %1</source>
         <translation>intento %1</translation>
+    </message>
+</context>
+<context>
+    <name>arc::ui::PadRows</name>
+    <message>
+        <source>%1–%2 of %3</source>
+        <translation>%1 de %3 {1–%2 ?}</translation>
+    </message>
+</context>
+<context>
+    <name>arc::ui::PausedRuns</name>
+    <message>
+        <source>, step %1 of %2</source>
+        <translation>, paso %1 de %2</translation>
+    </message>
+    <message>
+        <source>Paused: %1. Begun %2 by %3.</source>
+        <translation>En pausa: %1. Empezado %2 por %3.</translation>
+    </message>
+    <message>
+        <source>somebody</source>
+        <translation>alguien</translation>
+    </message>
+    <message>
+        <source>Go on with it</source>
+        <translation>Seguir con ello</translation>
+    </message>
+    <message>
+        <source>Give it up</source>
+        <translation>Abandonar</translation>
     </message>
 </context>
 <context>
@@ -2440,6 +2535,13 @@
     <message>
         <source>%1 is needed.</source>
         <translation>Falta: %1.</translation>
+    </message>
+</context>
+<context>
+    <name>arc::ui::QueueList</name>
+    <message>
+        <source>Nothing is due. The queues fill from counts, days, the air around and the charts.</source>
+        <translation>No toca nada. Las colas se llenan por conteos, días, el ambiente y los gráficos.</translation>
     </message>
 </context>
 <context>
@@ -2549,6 +2651,14 @@
         <source>groove %1</source>
         <translation>ranura %1</translation>
     </message>
+    <message>
+        <source>owed</source>
+        <translation>pendiente</translation>
+    </message>
+    <message>
+        <source>calibration</source>
+        <translation>calibración</translation>
+    </message>
 </context>
 <context>
     <name>arc::ui::ReadingsTable</name>
@@ -2567,6 +2677,81 @@
     <message>
         <source>Close</source>
         <translation>Cerrar</translation>
+    </message>
+</context>
+<context>
+    <name>arc::ui::RecordBar</name>
+    <message>
+        <source>Issue the final record…</source>
+        <translation>Emitir el acta final…</translation>
+    </message>
+    <message>
+        <source>Write a draft…</source>
+        <translation>Escribir un borrador…</translation>
+    </message>
+    <message>
+        <source>Verify a record…</source>
+        <translation>Verificar un acta…</translation>
+    </message>
+    <message>
+        <source>Write a draft of the closeout record</source>
+        <translation>Escribir un borrador del acta de cierre</translation>
+    </message>
+    <message>
+        <source>Issue the final closeout record</source>
+        <translation>Emitir el acta de cierre final</translation>
+    </message>
+    <message>
+        <source>Verify a closeout record</source>
+        <translation>Verificar un acta de cierre</translation>
+    </message>
+    <message>
+        <source>Every exception needs a disposition first</source>
+        <translation>Cada excepción necesita antes una resolución</translation>
+    </message>
+    <message>
+        <source>Every exception needs a disposition first: choose it, then A or X.</source>
+        <translation>Cada excepción necesita antes una resolución: elíjala y pulse A o X.</translation>
+    </message>
+    <message>
+        <source>A final record carries the name of who issues it.</source>
+        <translation>Un acta final lleva el nombre de quien la emite.</translation>
+    </message>
+    <message>
+        <source>Name</source>
+        <translation>Nombre</translation>
+    </message>
+    <message>
+        <source>Folder in which the record is made</source>
+        <translation>Carpeta en la que se hace el acta</translation>
+    </message>
+    <message>
+        <source>Writing the record…</source>
+        <translation>Escribiendo el acta…</translation>
+    </message>
+    <message>
+        <source>Issuing the closeout record</source>
+        <translation>Emitiendo el acta de cierre</translation>
+    </message>
+    <message>
+        <source>Writing the draft</source>
+        <translation>Escribiendo el borrador</translation>
+    </message>
+    <message>
+        <source>Written: %1. A stranger can verify it.</source>
+        <translation>Escrita: %1. Un extraño puede verificarla.</translation>
+    </message>
+    <message>
+        <source>Closeout record to verify</source>
+        <translation>Acta de cierre por verificar</translation>
+    </message>
+    <message>
+        <source>Verifying…</source>
+        <translation>Verificando…</translation>
+    </message>
+    <message>
+        <source>Verifying</source>
+        <translation>Verificando</translation>
     </message>
 </context>
 <context>
@@ -2694,8 +2879,12 @@
         <translation>la presión del aire cambió en %1 hPa</translation>
     </message>
     <message>
-        <source>%1: an arc calibration will be owed unless the splicer calibrates itself.</source>
-        <translation>%1: quedará pendiente una calibración de arco, salvo que la empalmadora se calibre sola.</translation>
+        <source>the arc of %1 was calibrated for %2</source>
+        <translation>el arco de %1 se calibró para %2</translation>
+    </message>
+    <message>
+        <source>%1: an arc calibration will be owed.</source>
+        <translation>%1: quedará pendiente una calibración del arco.</translation>
     </message>
 </context>
 <context>
@@ -2709,8 +2898,8 @@
         <translation>señal en el arco %1, %2 después</translation>
     </message>
     <message>
-        <source>%1 dB since then, seen by the chart of %2</source>
-        <translation>%1 dB desde entonces, según el gráfico de %2</translation>
+        <source>%1&#xa0;dB since then, seen by the chart of %2</source>
+        <translation>%1&#xa0;dB desde entonces, según el gráfico de %2</translation>
     </message>
     <message>
         <source>reason: %1</source>
@@ -2811,28 +3000,12 @@
         <translation>Obra</translation>
     </message>
     <message>
-        <source>Splicer</source>
-        <translation>Empalmadora</translation>
-    </message>
-    <message>
         <source>Time</source>
         <translation>Tiempo</translation>
     </message>
     <message>
         <source>any time</source>
         <translation>cualquier fecha</translation>
-    </message>
-    <message>
-        <source>last 24 hours</source>
-        <translation>últimas 24 horas</translation>
-    </message>
-    <message>
-        <source>last 7 days</source>
-        <translation>últimos 7 días</translation>
-    </message>
-    <message>
-        <source>last 30 days</source>
-        <translation>últimos 30 días</translation>
     </message>
     <message>
         <source>Loss</source>
@@ -2871,10 +3044,6 @@
         <translation>cualquier obra</translation>
     </message>
     <message>
-        <source>any splicer</source>
-        <translation>cualquier empalmadora</translation>
-    </message>
-    <message>
         <source>No splice fits. Take a filter away.</source>
         <translation>Ningún empalme encaja. Quite un filtro.</translation>
     </message>
@@ -2885,6 +3054,18 @@
     <message>
         <source>History: %1</source>
         <translation>Historia: %1</translation>
+    </message>
+    <message>
+        <source>Tool</source>
+        <translation>Herramienta</translation>
+    </message>
+    <message>
+        <source>not accepted</source>
+        <translation>no aceptada</translation>
+    </message>
+    <message>
+        <source>Closure %1</source>
+        <translation>Caja %1</translation>
     </message>
 </context>
 <context>
@@ -2941,6 +3122,34 @@
         <source>note</source>
         <translation>nota</translation>
     </message>
+    <message>
+        <source>accept</source>
+        <translation>aceptar</translation>
+    </message>
+    <message>
+        <source>accept, high</source>
+        <translation>aceptar, alto</translation>
+    </message>
+    <message>
+        <source>re-splice</source>
+        <translation>reempalmar</translation>
+    </message>
+    <message>
+        <source>high, note missing</source>
+        <translation>alto, falta la nota</translation>
+    </message>
+    <message>
+        <source>kept, noted</source>
+        <translation>conservado, con nota</translation>
+    </message>
+    <message>
+        <source>over ceiling</source>
+        <translation>sobre el techo</translation>
+    </message>
+    <message>
+        <source>voided</source>
+        <translation>anulado</translation>
+    </message>
 </context>
 <context>
     <name>arc::ui::SplicerChips</name>
@@ -2955,6 +3164,53 @@
     <message>
         <source>Mode and fibres an arc</source>
         <translation>Modo y fibras por arco</translation>
+    </message>
+</context>
+<context>
+    <name>arc::ui::SummaryCard</name>
+    <message>
+        <source>accepted, with exceptions</source>
+        <translation>aceptada, con excepciones</translation>
+    </message>
+    <message>
+        <source>exceptions wait</source>
+        <translation>hay excepciones en espera</translation>
+    </message>
+    <message>
+        <source>not accepted</source>
+        <translation>no aceptada</translation>
+    </message>
+    <message>
+        <source>spliced</source>
+        <translation>empalmado</translation>
+    </message>
+    <message>
+        <source>mean dB</source>
+        <translation>media dB</translation>
+    </message>
+    <message>
+        <source>median dB</source>
+        <translation>mediana dB</translation>
+    </message>
+    <message>
+        <source>worst dB</source>
+        <translation>peor dB</translation>
+    </message>
+    <message>
+        <source>first time</source>
+        <translation>a la primera</translation>
+    </message>
+    <message>
+        <source>limit %1 dB, average %2, ceiling %3</source>
+        <translation>límite %1 dB, media %2, techo %3</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <translation>%1 de %2</translation>
+    </message>
+    <message>
+        <source>%1 %</source>
+        <translation>%1 %</translation>
     </message>
 </context>
 <context>
@@ -3132,6 +3388,10 @@
     <message>
         <source>All splices</source>
         <translation>Todos los empalmes</translation>
+    </message>
+    <message>
+        <source>fibre %1</source>
+        <translation>fibra %1</translation>
     </message>
 </context>
 <context>
@@ -4438,22 +4698,6 @@
         <translation>Montar una cuchilla nueva, {tool}</translation>
     </message>
     <message>
-        <source>web-type ribbon sheds fragments at every strip</source>
-        <translation>la cinta de tipo malla suelta fragmentos en cada pelado</translation>
-    </message>
-    <message>
-        <source>ribbonised loose tubes sheds fragments at every strip</source>
-        <translation>los tubos holgados encintados sueltan fragmentos en cada pelado</translation>
-    </message>
-    <message>
-        <source>1 strip since the last clean, shared by the crew&apos;s strippers</source>
-        <translation>1 pelado desde la última limpieza, repartido entre las peladoras de la cuadrilla</translation>
-    </message>
-    <message>
-        <source>{#count} strips since the last clean, shared by the crew&apos;s strippers</source>
-        <translation>{#count} pelados desde la última limpieza, repartidos entre las peladoras de la cuadrilla</translation>
-    </message>
-    <message>
         <source>after each strip ({~source})</source>
         <translation>después de cada pelado ({~source})</translation>
     </message>
@@ -4708,14 +4952,6 @@
     <message>
         <source>the crew</source>
         <translation>la cuadrilla</translation>
-    </message>
-    <message>
-        <source>as many as the last 28 days took, in 1 care</source>
-        <translation>tantas como gastaron los últimos 28 días, en 1 cuidado</translation>
-    </message>
-    <message>
-        <source>as many as the last 28 days took, in {#count} cares</source>
-        <translation>tantas como gastaron los últimos 28 días, en {#count} cuidados</translation>
     </message>
     <message>
         <source>Splices through this groove stay high, and some will have to be made again.</source>
@@ -8276,6 +8512,62 @@
     <message>
         <source>Move or void the reading that fibre has of the same arc first</source>
         <translation>Mueva o anule antes la lectura que esa fibra tiene del mismo arco</translation>
+    </message>
+    <message>
+        <source>1 such strip since the last clean, by the crew</source>
+        <translation>1 pelado así desde la última limpieza, del equipo</translation>
+    </message>
+    <message>
+        <source>{#count} such strips since the last clean, by the crew</source>
+        <translation>{#count} pelados así desde la última limpieza, del equipo</translation>
+    </message>
+    <message>
+        <source>for about 1 care in the next {#days} days, as many as the last {#before} days had or called for</source>
+        <translation>para cerca de 1 cuidado en los próximos {#days} días, como los últimos {#before} días tuvieron o pedían</translation>
+    </message>
+    <message>
+        <source>for about {#count} cares in the next {#days} days, as many as the last {#before} days had or called for</source>
+        <translation>para unos {#count} cuidados en los próximos {#days} días, como los últimos {#before} días tuvieron o pedían</translation>
+    </message>
+    <message>
+        <source>one lasts about 1 run</source>
+        <translation>uno dura cerca de 1 vez</translation>
+    </message>
+    <message>
+        <source>one lasts about {#runs} runs</source>
+        <translation>uno dura unas {#runs} veces</translation>
+    </message>
+    <message>
+        <source>{#ever} in the logbook, about {#ahead} in the next {#days} days</source>
+        <translation>{#ever} en el cuaderno, unas {#ahead} en los próximos {#days} días</translation>
+    </message>
+    <message>
+        <source>the arc was calibrated for {~made}</source>
+        <translation>el arco se calibró para {~made}</translation>
+    </message>
+    <message>
+        <source>{#count} fibres at once, mode {mode}, from {@when} on</source>
+        <translation>{#count} fibras a la vez, modo {mode}, desde el {@when}</translation>
+    </message>
+    <message>
+        <source>{#count} fibres at once, no mode named, from {@when} on</source>
+        <translation>{#count} fibras a la vez, sin modo, desde el {@when}</translation>
+    </message>
+    <message>
+        <source>1 fibre at once, mode {mode}, from {@when} on</source>
+        <translation>1 fibra a la vez, modo {mode}, desde el {@when}</translation>
+    </message>
+    <message>
+        <source>1 fibre at once, no mode named, from {@when} on</source>
+        <translation>1 fibra a la vez, sin modo, desde el {@when}</translation>
+    </message>
+    <message>
+        <source>before gentler care</source>
+        <translation>antes que un cuidado más suave</translation>
+    </message>
+    <message>
+        <source>before gentler care: {reason}</source>
+        <translation>antes que un cuidado más suave: {reason}</translation>
     </message>
 </context>
 </TS>
