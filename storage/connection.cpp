@@ -126,21 +126,21 @@ bool Connection::filesStillOurs() const {
 }
 
 WriteTransaction::WriteTransaction(Connection& connection) : connection_(connection) {
-    connection_.execute("BEGIN IMMEDIATE");
+    connection_.query("BEGIN IMMEDIATE").run();
 }
 
 WriteTransaction::~WriteTransaction() {
     // A full disk may have rolled back already.
     if (!open_ || sqlite3_get_autocommit(connection_.database().getHandle()) != 0) return;
     try {
-        connection_.execute("ROLLBACK");
+        connection_.query("ROLLBACK").run();
     } catch (const SQLite::Exception&) {
         // Closing the connection rolls back as well.
     }
 }
 
 void WriteTransaction::commit() {
-    connection_.execute("COMMIT");
+    connection_.query("COMMIT").run();
     open_ = false;
 }
 

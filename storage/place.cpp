@@ -14,10 +14,19 @@ std::string machineName() {
     return host.data();
 }
 
-Digest placeOf(const std::filesystem::path& file) {
+namespace {
+
+std::string readMachine() {
     std::string machine;
     std::ifstream("/etc/machine-id") >> machine;
-    if (machine.empty()) machine = machineName();
+    return machine.empty() ? machineName() : machine;
+}
+
+}  // namespace
+
+Digest placeOf(const std::filesystem::path& file) {
+    // It does not change while a program runs, and this is asked for at each entry.
+    static const std::string machine = readMachine();
     struct stat info {};
     const std::int64_t inode = stat(file.c_str(), &info) == 0 ? static_cast<std::int64_t>(info.st_ino) : 0;
     return sha256(Canonical().text("place").text(machine).integer(inode).view());
