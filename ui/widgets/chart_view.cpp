@@ -14,6 +14,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "ui/widgets/band_picture.hpp"
 #include "ui/widgets/plot_gutter.hpp"
 
 namespace arc::ui {
@@ -23,7 +24,9 @@ constexpr int titleBand = 24;
 constexpr double zoomStep = 0.8;
 constexpr double aboveLimit = 1.15;
 /// Values a pixel column above which a line is painted as a band from least to most.
-constexpr double densest = 4;
+constexpr double densest = 2;
+/// Points a pixel column from which the line is thin.
+constexpr double packedFrom = 0.25;
 
 std::size_t indexAt(const std::vector<double>& arcs, double arc) {
     return static_cast<std::size_t>(std::ranges::lower_bound(arcs, arc) - arcs.begin());
@@ -102,7 +105,7 @@ class ChartView::Ink final : public QGraphicsItem {
         const QColor ink = theme.colour(Role::Accent);
         const bool dense = static_cast<double>(end - begin) > densest * plot.width();
         if (dense) {
-            paintBand(painter, QPen(ink, 1), plot, map, begin, end);
+            paintBand(painter, ink, plot, map, begin, end);
             return;
         }
         painter.setRenderHint(QPainter::Antialiasing);
@@ -125,31 +128,36 @@ class ChartView::Ink final : public QGraphicsItem {
             lines.emplace_back(before, here);
             before = here;
         }
-        painter.setPen(QPen(ink, 1.6 * theme.scale(), Qt::SolidLine, Qt::RoundCap));
+        // Round ends close the corners where lines are far apart; packed ones hide them, and cost most.
+        const bool packed = static_cast<double>(end - begin) > packedFrom * plot.width();
+        painter.setPen(packed ? QPen(ink, theme.scale(), Qt::SolidLine, Qt::FlatCap)
+                              : QPen(ink, 1.6 * theme.scale(), Qt::SolidLine, Qt::RoundCap));
         painter.drawLines(lines);
     }
 
     /// One vertical stroke from least to most in each pixel column.
-    void paintBand(QPainter& painter, const QPen& pen, const QRectF& plot, const PlotMap& map,
+    void paintBand(QPainter& painter, const QColor& ink, const QRectF& plot, const PlotMap& map,
                    std::size_t begin, std::size_t end) const {
         const auto& arcs = m_view.m_data->arc;
-        painter.setRenderHint(QPainter::Antialiasing, false);
-        painter.setPen(pen);
+        const QRect place = plot.toAlignedRect();
+        std::vector<ColumnInk> columns(static_cast<std::size_t>(place.width()));
         std::size_t i = begin;
-        for (int column = static_cast<int>(plot.left()); column <= static_cast<int>(plot.right()) && i < end;
-             ++column) {
-            const double edge = map.arc(column + 1);
-            const auto next =
-                std::min(static_cast<std::size_t>(
-                             std::lower_bound(arcs.begin() + static_cast<std::ptrdiff_t>(i),
-                                              arcs.begin() + static_cast<std::ptrdiff_t>(end), edge) -
-                             arcs.begin()),
-                         end);
+        std::size_t stride = 1;  // readings of the last column: the next edge is not far from as many on
+        for (int column = 0; column < place.width() && i < end; ++column) {
+            const double edge = map.arc(place.left() + column + 1);
+            const auto near = std::min(i + 2 * stride, end);
+            const auto from = arcs.begin() + static_cast<std::ptrdiff_t>(i);
+            const auto to = arcs.begin() + static_cast<std::ptrdiff_t>(arcs[near - 1] < edge ? end : near);
+            const auto next = static_cast<std::size_t>(std::lower_bound(from, to, edge) - arcs.begin());
             if (next == i) continue;
             const MinMax reach = m_view.m_pyramid.over(i, next);
-            painter.drawLine(QPointF(column, y(plot, reach.low)), QPointF(column, y(plot, reach.high) - 0.6));
+            const int top = qRound(y(plot, reach.high)) - place.top();
+            const int bottom = qRound(y(plot, reach.low)) - place.top();
+            columns[static_cast<std::size_t>(column)] = {top, std::max(top + 1, bottom)};
+            stride = next - i;
             i = next;
         }
+        painter.drawImage(place.topLeft(), bandPicture(columns, place.height(), ink));
     }
 
     void paintLabels(QPainter& painter, const Theme& theme, const QRectF& plot, const PlotMap& map) const {
