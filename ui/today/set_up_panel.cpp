@@ -116,8 +116,8 @@ SetUpPanel::SetUpPanel(QWidget* parent) : QWidget(parent) {
     });
     for (auto* edit : {m_temperature, m_pressure, m_mode->lineEdit()})
         connect(edit, &QLineEdit::textChanged, this, &SetUpPanel::notice);
-    for (auto* box : {m_splicer, m_fibres, m_closure})
-        connect(box, &QComboBox::currentIndexChanged, this, &SetUpPanel::notice);
+    for (auto* choice : {m_splicer, m_fibres, m_closure})
+        connect(choice, &QComboBox::currentIndexChanged, this, &SetUpPanel::notice);
     connect(m_take, &QPushButton::clicked, this, &SetUpPanel::accept);
     connect(leave, &QPushButton::clicked, this, &SetUpPanel::left);
     connect(job, &QPushButton::clicked, this, &SetUpPanel::newJobAsked);

@@ -7,6 +7,7 @@
 
 #include "core/work/attempts.hpp"
 #include "ui/care/care_desk.hpp"
+#include "ui/text/format.hpp"
 #include "ui/today/import_panel.hpp"
 #include "ui/today/job_sheet.hpp"
 #include "ui/today/loss_pad.hpp"

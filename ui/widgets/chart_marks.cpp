@@ -59,6 +59,26 @@ void ChartMarks::setPlots(std::vector<PlotSpan> plots) {
     update();
 }
 
+/// The lines of names below the charts, and what is taken of them.
+struct ChartMarks::Foot {
+    std::array<std::vector<QRectF>, careLines> taken;
+
+    /// What has no room is left to the read-out.
+    void write(QPainter& painter, const Theme& theme, const QString& name, double at, double bottom) {
+        const double w = painter.fontMetrics().horizontalAdvance(name);
+        for (std::size_t n = 0; n < taken.size(); ++n) {
+            const QRectF place(at, bottom + theme.px(footLine) * (static_cast<double>(n) + 1), w,
+                               theme.px(footLine));
+            const QRectF room = place.adjusted(-theme.px(5), 0, theme.px(5), 0);
+            if (std::ranges::any_of(taken[n], [&](const QRectF& other) { return other.intersects(room); }))
+                continue;
+            painter.drawText(place.adjusted(0, 0, theme.px(4), 0), Qt::AlignLeft | Qt::AlignVCenter, name);
+            taken[n].push_back(place);
+            return;
+        }
+    }
+};
+
 void ChartMarks::paintEvent(QPaintEvent* /*event*/) {
     const Theme theme = currentTheme();
     PlotMap map = plotMap(m_window, width() - 2 * m_inset, theme);
@@ -88,26 +108,6 @@ void ChartMarks::paintArcs(QPainter& painter, const Theme& theme, const PlotMap&
     painter.drawText(QRectF(0, bottom, map.left - theme.px(6), theme.px(footLine)),
                      Qt::AlignRight | Qt::AlignVCenter, tr("arc"));
 }
-
-/// The lines of names below the charts, and what is taken of them.
-struct ChartMarks::Foot {
-    std::array<std::vector<QRectF>, careLines> taken;
-
-    /// What has no room is left to the read-out.
-    void write(QPainter& painter, const Theme& theme, const QString& name, double at, double bottom) {
-        const double w = painter.fontMetrics().horizontalAdvance(name);
-        for (std::size_t n = 0; n < taken.size(); ++n) {
-            const QRectF place(at, bottom + theme.px(footLine) * (static_cast<double>(n) + 1), w,
-                               theme.px(footLine));
-            const QRectF room = place.adjusted(-theme.px(5), 0, theme.px(5), 0);
-            if (std::ranges::any_of(taken[n], [&](const QRectF& other) { return other.intersects(room); }))
-                continue;
-            painter.drawText(place.adjusted(0, 0, theme.px(4), 0), Qt::AlignLeft | Qt::AlignVCenter, name);
-            taken[n].push_back(place);
-            return;
-        }
-    }
-};
 
 void ChartMarks::paintOwed(QPainter& painter, const Theme& theme, const PlotMap& map, double bottom,
                            Foot& foot) const {
