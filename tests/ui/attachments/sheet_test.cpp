@@ -44,7 +44,7 @@ class Attachments : public testing::Test {
     AttachmentSheet* open() {
         QTest::keyClick(&page->pad(), Qt::Key_A);
         auto* sheet = page->findChild<AttachmentSheet*>();
-        EXPECT_TRUE(sheet);
+        EXPECT_TRUE(sheet && QTest::qWaitForWindowActive(sheet));
         return sheet;
     }
     void press(QWidget* at, Qt::Key key, Qt::KeyboardModifiers with = {}) { QTest::keyClick(at, key, with); }
