@@ -191,7 +191,10 @@ void SpliceSearch::showCount() {
                      : m_model->complete()
                          ? tr("%1 splices").arg(text::number(std::int64_t{count}))
                          : tr("%1 splices and more below").arg(text::number(std::int64_t{count})));
-    if (!m_table->currentIndex().isValid()) m_history->clear();
+    if (m_table->currentIndex().isValid()) return;
+    m_history->clear();
+    // The keyboard went ahead of the answer.
+    if (count > 0 && m_table->hasFocus()) m_table->selectRow(0);
 }
 
 bool SpliceSearch::settled() const {

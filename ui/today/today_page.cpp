@@ -215,7 +215,7 @@ std::optional<Subject> TodayPage::subject() {
 }
 
 bool TodayPage::settled() const {
-    return !m_desk.pending() && m_averageJobs == 0;
+    return !m_desk.pending() && m_averageJobs == 0 && m_search->settled();
 }
 
 }  // namespace arc::ui

@@ -105,6 +105,7 @@ TEST_F(History, OfASpliceIsOneKeyFromThePadAndFromTheSearch) {
     close(shown);
     RealWindow::press(Qt::Key_Slash);
     RealWindow::press(Qt::Key_Down);
+    ASSERT_TRUE(at.settle());
     shown = sheet();
     ASSERT_NE(shown, nullptr);
     ASSERT_EQ(lines(shown).rowCount(), 1);
