@@ -146,9 +146,9 @@ Result<std::vector<SpliceRow>> SqliteBook::splices(const SpliceFilter& filter, P
             sql += ")";
         }
         sql += inOrder + " LIMIT ?10) SELECT " + arcColumns() + ", " + readingColumns() +
-               ", a.key * 32 + r.channel, (SELECT count(DISTINCT v.loss_mdb) FROM reading v WHERE v.arc = "
-               "r.arc AND "
-               "v.channel = r.channel) FROM hit JOIN arc a ON a.key = hit.key AND a.journal = hit.journal" +
+               ", a.key * 32 + r.channel, (SELECT count(DISTINCT v.loss_mdb || '/' || v.fibre_a || '/' || "
+               "v.fibre_b) FROM reading v WHERE v.arc = r.arc AND v.channel = r.channel) FROM hit JOIN arc a "
+               "ON a.key = hit.key AND a.journal = hit.journal" +
                arcJoins() + "JOIN reading r ON r.arc = hit.key AND r.channel = hit.channel AND r.live = 1" +
                inOrder;
         const std::string pattern = likePattern(filter.text);

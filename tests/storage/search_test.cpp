@@ -117,5 +117,20 @@ TEST_F(Search, VerdictsCleaverAndWordsNarrowTogether) {
     EXPECT_GT(found(filter, PageOrder::NewestFirst, 100).size(), narrowed.size());
 }
 
+TEST_F(Search, AReadingThatWasMovedToAnotherFibreCountsAsCorrected) {
+    Reading moved = all[0].readings[0];
+    const auto versions = [&] {
+        SpliceFilter filter;
+        filter.toMs = all[0].at.ms + 1;
+        return book->splices(filter, PageOrder::OldestFirst, std::nullopt, 1).value().at(0).versions;
+    };
+    moved.note = "a word more";
+    ASSERT_TRUE(book->append(ReadingChange{all[0].id, moved}, test::testContext));
+    EXPECT_EQ(versions(), 1) << "a note is no correction";
+    moved.fibreA = "47";
+    ASSERT_TRUE(book->append(ReadingChange{all[0].id, moved}, test::testContext));
+    EXPECT_EQ(versions(), 2);
+}
+
 }  // namespace
 }  // namespace arc

@@ -13,6 +13,8 @@
 #include <QStackedWidget>
 #include <QVBoxLayout>
 
+#include <algorithm>
+
 #include "core/work/attachments.hpp"
 #include "ui/attachments/photo_file.hpp"
 #include "ui/text/format.hpp"
@@ -298,6 +300,25 @@ bool AttachmentSheet::eventFilter(QObject* watched, QEvent* event) {
         default:
             return false;
     }
+}
+
+Result<bool> takesAttachments(Logbook& book, const Uuid& record) {
+    const auto arc = book.arc(ArcId{record});
+    if (!arc) return tl::unexpected(arc.error());
+    if (*arc) return true;
+    const auto cares = book.careRecords(std::nullopt);
+    if (!cares) return tl::unexpected(cares.error());
+    if (std::ranges::any_of(*cares, [&](const CareRecord& care) { return care.id.uuid == record; }))
+        return true;
+    const auto jobs = book.jobs();
+    if (!jobs) return tl::unexpected(jobs.error());
+    for (const Job& job : *jobs) {
+        const auto closures = book.closures(job.id);
+        if (!closures) return tl::unexpected(closures.error());
+        if (std::ranges::any_of(*closures, [&](const Closure& one) { return one.id.uuid == record; }))
+            return true;
+    }
+    return false;
 }
 
 AttachmentSheet* openAttachments(Session& session, std::vector<AttachmentSubject> subjects, QWidget* over) {

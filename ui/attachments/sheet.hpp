@@ -68,6 +68,9 @@ class AttachmentSheet : public QDialog {
     enum class Dropping { NotAsked, Asked } m_dropping = Dropping::NotAsked;
 };
 
+/// Photos and notes belong to a splice, a closure or a care record; other records take none.
+Result<bool> takesAttachments(Logbook& book, const Uuid& record);
+
 /// Opens the sheet over `over` and answers it; it goes away by itself.
 AttachmentSheet* openAttachments(Session& session, std::vector<AttachmentSubject> subjects, QWidget* over);
 

@@ -10,6 +10,7 @@
 #include <QStackedWidget>
 #include <QVBoxLayout>
 
+#include "ui/attachments/sheet.hpp"
 #include "ui/history/history_sheet.hpp"
 #include "ui/shell/finder.hpp"
 #include "ui/shell/first_run.hpp"
@@ -144,6 +145,12 @@ void MainWindow::addActions() {
              QStringLiteral("logbook"),
              {}},
             this, [this] { openHistory(); });
+    all.add({QStringLiteral("attach"),
+             tr("Photos and notes of what is chosen"),
+             QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_A),
+             QStringLiteral("add"),
+             {}},
+            this, [this] { openPhotosAndNotes(); });
     all.add({QStringLiteral("undo"),
              tr("Undo the last entry"),
              QKeySequence(QKeySequence::Undo),
@@ -270,6 +277,18 @@ void MainWindow::openFinder() {
 void MainWindow::openHistory() {
     if (const auto subject = page(m_screen).subject()) return showHistory(m_session, *subject, this);
     go(Screen::Logbook);
+}
+
+void MainWindow::openPhotosAndNotes() {
+    const auto subject = page(m_screen).subject();
+    const auto* record = subject ? std::get_if<Uuid>(&subject->of) : nullptr;
+    const auto takes = record ? takesAttachments(m_session.book(), *record) : Result<bool>(false);
+    if (!takes) return m_session.tell(takes.error());
+    if (!*takes)
+        return m_session.tell(Problem{ProblemCode::Refused,
+                                      "photos and notes belong to a splice, a closure or a care record", "",
+                                      "Choose one first"});
+    openAttachments(m_session, {{*record, subject->name}}, this);
 }
 
 void MainWindow::openHelp(const QString& page) {

@@ -42,6 +42,7 @@ class MainWindow : public QMainWindow {
     void askCrew();
     /// Of what is chosen on the page that is open; without a choice: the whole journal.
     void openHistory();
+    void openPhotosAndNotes();
 
   private:
     void build();
