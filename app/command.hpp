@@ -54,18 +54,23 @@ struct Environment {
     Random& random;
 };
 
+/// After a command that wrote into BOOK its rolling backups are looked after.
+enum class Effect { Reads, WritesBook };
+
 struct Command {
     std::string name;
     std::string help;
     std::vector<Parameter> parameters;  ///< positionals first, in order
     std::function<Exit(const Arguments&, Environment&)> run;
+    Effect effect = Effect::Reads;
 };
 
 /// Writes the sentence to err (text) and answers WrongUse.
 Exit refuse(const Problem& problem, Environment& environment);
 
 // One function per command file.
-std::vector<Command> bookCommands();       ///< new, demo, backup, verify
+std::vector<Command> bookCommands();       ///< new, demo, backup, verify, rescue
+std::vector<Command> keepCommands();       ///< backups, conflicts
 std::vector<Command> satchelCommands();    ///< pack, unpack
 std::vector<Command> intakeCommands();     ///< import
 std::vector<Command> driftCommands();      ///< drift

@@ -9,6 +9,8 @@
 #include <ostream>
 #include <utility>
 
+#include "storage/rolling_backup.hpp"
+
 namespace arc::app {
 namespace {
 
@@ -52,6 +54,13 @@ Arguments collect(const Slot& slot) {
     return arguments;
 }
 
+/// What was written is written; a backup that fails is only told.
+void lookAfterBackups(const std::string& book, Environment& environment) {
+    NoProgress unwatched;
+    const auto made = storage::addBackupIfDue(book, environment.clock, unwatched);
+    if (!made) environment.err << "arcw: no backup was made: " << made.error().sentence() << '\n';
+}
+
 }  // namespace
 
 std::optional<std::string> Arguments::maybe(const std::string& name) const {
@@ -77,8 +86,9 @@ Exit refuse(const Problem& problem, Environment& environment) {
 std::vector<Command> allCommands() {
     std::vector<Command> all;
     for (auto&& part :
-         {bookCommands(), intakeCommands(), satchelCommands(), driftCommands(), agreementCommands(),
-          careCommands(), limitsCommands(), closeoutCommands(), runLengthCommands(), scenarioCommands()})
+         {bookCommands(), keepCommands(), intakeCommands(), satchelCommands(), driftCommands(),
+          agreementCommands(), careCommands(), limitsCommands(), closeoutCommands(), runLengthCommands(),
+          scenarioCommands()})
         all.insert(all.end(), part.begin(), part.end());
     return all;
 }
@@ -116,7 +126,11 @@ int runArcw(const std::vector<std::string>& arguments, Environment& environment)
     for (const auto& slot : slots) {
         if (!slot->app->parsed()) continue;
         try {
-            return static_cast<int>(slot->command->run(collect(*slot), environment));
+            const Arguments given = collect(*slot);
+            const Exit exit = slot->command->run(given, environment);
+            if (slot->command->effect == Effect::WritesBook && exit != Exit::WrongUse)
+                lookAfterBackups(given.one("BOOK"), environment);
+            return static_cast<int>(exit);
         } catch (const std::exception& error) {
             environment.err << "arcw: something went wrong inside the program: " << error.what()
                             << ". Nothing more was written; please report it.\n";

@@ -321,7 +321,8 @@ std::vector<Command> careCommands() {
           option("--card", "adopt: the edited card file"),
           option("--new-blade", "blade work: a new blade was fitted", Takes::Nothing),
           option("--not-reached", "it was tried and did not get there", Takes::Nothing)},
-         runCare}};
+         runCare,
+         Effect::WritesBook}};
 }
 
 }  // namespace arc::app

@@ -228,7 +228,8 @@ std::vector<Command> closeoutCommands() {
                "decide on the exception with this key; a * at its end takes all open ones that begin so"},
               {"--as", "the decision: accepted (default), rejected, or words of your own"},
               {"--reason", "why"}},
-             runCloseout}};
+             runCloseout,
+             Effect::WritesBook}};
 }
 
 }  // namespace arc::app

@@ -101,7 +101,8 @@ std::vector<Command> intakeCommands() {
               {"--measured", "measured-loss CSV", Takes::Many, Needed::No},
               {"--column-key", "JSON file that maps somebody's columns to ours", Takes::One, Needed::No},
               {"--try", "only say what would happen", Takes::Nothing, Needed::No}},
-             import}};
+             import,
+             Effect::WritesBook}};
 }
 
 }  // namespace arc::app

@@ -5,6 +5,7 @@
 #include <ostream>
 
 #include "app/command.hpp"
+#include "core/closeout/build.hpp"
 #include "storage/csv_values.hpp"
 #include "storage/device_key.hpp"
 #include "storage/satchel.hpp"
@@ -35,6 +36,18 @@ Exit pack(const Arguments& arguments, Environment& environment) {
         if (!at) return refuse(at.error(), environment);
         request.since = *at;
     }
+    if (const auto label = arguments.maybe("--job")) {
+        if (request.since)
+            return refuse({ProblemCode::BadInput, "a satchel is of one job or since a time, not both",
+                           "--job", "Leave one of them out"},
+                          environment);
+        auto open = storage::openLogbook(arguments.one("BOOK"), storage::OpenMode::ReadOnly,
+                                         environment.clock, environment.random);
+        if (!open) return refuse(open.error(), environment);
+        const auto job = closeout::jobLabelled(**open, *label);
+        if (!job) return refuse(job.error(), environment);
+        request.job = job->id;
+    }
     const auto passphrase = passphraseFrom(arguments);
     if (!passphrase) return refuse(passphrase.error(), environment);
     request.passphrase = *passphrase;
@@ -47,29 +60,37 @@ Exit pack(const Arguments& arguments, Environment& environment) {
     if (arguments.format == Format::Json) {
         environment.out << Json{{"satchel", request.satchel.string()},
                                 {"journal_rows", packed->entries},
+                                {"headlines", packed->headlines},
                                 {"devices", packed->devices},
                                 {"key", storage::fingerprint(key->publicKey)}}
                                .dump()
                         << '\n';
     } else {
-        environment.out << "Packed " << packed->entries << " journal rows of " << packed->devices
-                        << " devices into " << request.satchel.string() << ", signed with key "
-                        << storage::fingerprint(key->publicKey) << ".\n";
+        environment.out << "Packed " << packed->entries << " journal rows "
+                        << (packed->headlines > 0 ? "and " + std::to_string(packed->headlines) + " headlines "
+                                                  : std::string())
+                        << "of " << packed->devices << " devices into " << request.satchel.string()
+                        << ", signed with key " << storage::fingerprint(key->publicKey) << ".\n";
     }
     return Exit::Done;
 }
 
-std::vector<std::string> sentencesOf(const std::vector<ConcurrentEdits>& list) {
-    std::vector<std::string> sentences;
-    for (const ConcurrentEdits& edits : list) {
-        std::string sentence = "\"" + edits.showing().words + "\" (" + edits.showing().device + ") shows";
-        for (const Edit& edit : edits.edits)
-            if (edit.versionKey != edits.showing().versionKey)
-                sentence +=
-                    "; \"" + edit.words + "\" (" + edit.device + ") was written without knowing of it";
-        sentences.push_back(std::move(sentence));
+Exit tellWaiting(const WaitingSatchel& waiting, const Arguments& arguments, Environment& environment) {
+    if (arguments.format == Format::Json) {
+        environment.out << Json{{"satchel", arguments.one("IN")},
+                                {"waiting", waiting.file.string()},
+                                {"from", waiting.from.name},
+                                {"key", waiting.from.fingerprint}}
+                               .dump(-1, ' ', false, Json::error_handler_t::replace)
+                        << '\n';
+    } else {
+        environment.out << "The satchel comes from a device that is not accepted yet: \""
+                        << storage::showable(waiting.from.name, 80) << "\", key " << waiting.from.fingerprint
+                        << ". Nothing was taken in; it waits as " << waiting.file.string()
+                        << ".\nCompare the key with its owner, then: arcw unpack " << arguments.one("BOOK")
+                        << " " << waiting.file.string() << " --accept NAME\n";
     }
-    return sentences;
+    return Exit::SomethingToReport;
 }
 
 Exit unpack(const Arguments& arguments, Environment& environment) {
@@ -87,27 +108,30 @@ Exit unpack(const Arguments& arguments, Environment& environment) {
         const auto accepted = storage::acceptDevice(*config, label->signer, *name);
         if (!accepted) return refuse(accepted.error(), environment);
     }
-    auto keys = storage::acceptedKeys(*config);
-    if (!keys) return refuse(keys.error(), environment);
-    request.accepted = std::move(*keys);
     NoProgress unwatched;
-    const auto taken = storage::unpackSatchel(request, environment.clock, environment.random, unwatched);
-    if (!taken) return refuse(taken.error(), environment);
+    const auto answer =
+        storage::takeOrKeep(std::move(request), *config, environment.clock, environment.random, unwatched);
+    if (!answer) return refuse(answer.error(), environment);
+    if (const auto* waiting = std::get_if<WaitingSatchel>(&*answer))
+        return tellWaiting(*waiting, arguments, environment);
+    const auto& taken = std::get<TakenIn>(*answer);
     if (arguments.format == Format::Json) {
-        environment.out << Json{{"satchel", request.satchel.string()},
-                                {"from", taken->from},
-                                {"new", taken->newRows},
-                                {"known", taken->knownRows},
-                                {"edited_here_and_there", sentencesOf(taken->concurrent)}}
+        environment.out << Json{{"satchel", arguments.one("IN")},
+                                {"from", taken.from.name},
+                                {"new", taken.newEntries},
+                                {"known", taken.knownEntries},
+                                {"edited_here_and_there", taken.toLookAt}}
                                .dump(-1, ' ', false, Json::error_handler_t::replace)
                         << '\n';
     } else {
-        environment.out << "Took in " << taken->newRows << " journal rows from "
-                        << storage::showable(taken->from, 80) << "; " << taken->knownRows << " were known.\n";
-        for (const auto& sentence : sentencesOf(taken->concurrent))
-            environment.out << "  edited here and there: " << storage::showable(sentence, 500) << '\n';
+        environment.out << "Took in " << taken.newEntries << " journal rows from "
+                        << storage::showable(taken.from.name, 80) << "; " << taken.knownEntries
+                        << " were known.\n";
+        if (taken.toLookAt > 0)
+            environment.out << taken.toLookAt << " records were edited here and there; \"arcw conflicts "
+                            << arguments.one("BOOK") << "\" lists them.\n";
     }
-    return taken->concurrent.empty() ? Exit::Done : Exit::SomethingToReport;
+    return taken.toLookAt == 0 ? Exit::Done : Exit::SomethingToReport;
 }
 
 }  // namespace
@@ -122,6 +146,7 @@ std::vector<Command> satchelCommands() {
          {book,
           {"OUT", "satchel to write; must not exist", Takes::One, Needed::Yes},
           {"--since", "only entries written at or after this time", Takes::One, Needed::No},
+          {"--job", "one job with its tools and their care", Takes::One, Needed::No},
           passphrase},
          pack},
         {"unpack",
@@ -130,7 +155,8 @@ std::vector<Command> satchelCommands() {
           {"IN", "the satchel", Takes::One, Needed::Yes},
           {"--accept", "take satchels of this device from now on, under this name", Takes::One, Needed::No},
           passphrase},
-         unpack},
+         unpack,
+         Effect::WritesBook},
     };
 }
 

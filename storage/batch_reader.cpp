@@ -34,6 +34,7 @@ BatchReader::BatchReader(Connection& connection, Splices) : connection_(connecti
 
 BatchReader::BatchReader(Connection& connection, std::int64_t fromRow)
     : BatchReader(connection, Splices::Given) {
+    headlines_ = headlinesOf(connection);
     row_ = fromRow - 1;
     connection_.query("INSERT OR IGNORE INTO temp.by_journal SELECT journal, key FROM arc WHERE journal >= ?")
         .with(fromRow)
@@ -42,6 +43,19 @@ BatchReader::BatchReader(Connection& connection, std::int64_t fromRow)
         .query("INSERT OR IGNORE INTO temp.by_journal SELECT journal, arc FROM reading WHERE journal >= ?")
         .with(fromRow)
         .run();
+}
+
+BatchReader::BatchReader(Connection& connection, const std::set<std::int64_t>& rows)
+    : BatchReader(connection, Splices::Given) {
+    headlines_ = headlinesOf(connection);
+    connection_.execute("DROP TABLE IF EXISTS temp.wanted");
+    connection_.execute("CREATE TEMP TABLE wanted(journal INTEGER PRIMARY KEY)");
+    for (const auto row : rows) connection_.query("INSERT INTO temp.wanted VALUES (?)").with(row).run();
+    for (const char* sql :
+         {"INSERT OR IGNORE INTO temp.by_journal SELECT journal, key FROM arc WHERE journal IN temp.wanted",
+          "INSERT OR IGNORE INTO temp.by_journal SELECT journal, arc FROM reading WHERE journal IN "
+          "temp.wanted"})
+        connection_.query(sql).run();
 }
 
 void BatchReader::giveSplice(std::int64_t journal, std::int64_t key) {
@@ -82,12 +96,20 @@ bool BatchReader::readJournal(const char* sql) {
 }
 
 bool BatchReader::next() {
-    if (!readJournal(journalAfter)) return false;
+    if (!nextHeadline()) return false;
+    readRows();
+    return true;
+}
+
+bool BatchReader::nextHeadline() {
     batch_.clear();
+    return readJournal(journalAfter);
+}
+
+void BatchReader::readRows() {
     readRecords();
     readSplices();
     readSetAside();
-    return true;
 }
 
 BatchReader::Extent BatchReader::tryRow(std::int64_t row) {
@@ -153,6 +175,13 @@ void BatchReader::readSetAside() {
         batch_.setAside.push_back({std::string(q.text(0)), std::string(q.text(1)),
                                    static_cast<std::uint64_t>(q.integer(2)), std::string(q.text(3)),
                                    std::string(q.text(4)), std::string(q.text(5))});
+}
+
+std::set<std::int64_t> headlinesOf(Connection& connection) {
+    std::set<std::int64_t> rows;
+    Query q = connection.query("SELECT journal FROM headline");
+    while (q.step()) rows.insert(q.integer(0));
+    return rows;
 }
 
 std::map<Uuid, std::string> deviceNames(Connection& connection) {

@@ -3,6 +3,7 @@
 #pragma once
 #include <cstdint>
 #include <map>
+#include <set>
 #include <string>
 
 #include "storage/batch.hpp"
@@ -21,9 +22,17 @@ class BatchReader {
     BatchReader(Connection& connection, Splices);
     void giveSplice(std::int64_t journal, std::int64_t key);
 
+    /// These journal rows only have their splices sorted; next() still walks all of them.
+    BatchReader(Connection& connection, const std::set<std::int64_t>& rows);
+
     /// The next journal row with its rows; false at the end. Throws std::runtime_error when rows hang in the
     /// air.
     bool next();
+    /// In two steps, for who does not need the rows of every journal row.
+    bool nextHeadline();
+    void readRows();
+    /// Whether the book has only the headline of this journal row.
+    [[nodiscard]] bool isHeadline() const { return headlines_.contains(row_); }
     /// One journal row of a damaged book, as far as it can be read.
     enum class Extent { Nothing, Part, Whole };
     Extent tryRow(std::int64_t row);
@@ -37,10 +46,14 @@ class BatchReader {
     void readSetAside();
 
     Connection& connection_;
+    std::set<std::int64_t> headlines_;
     std::int64_t row_;
     JournalRow journal_;
     Batch batch_;
 };
+
+/// Journal rows of which only the headline is there.
+std::set<std::int64_t> headlinesOf(Connection& connection);
 
 /// Name of a device, for people.
 std::map<Uuid, std::string> deviceNames(Connection& connection);

@@ -16,13 +16,11 @@ namespace {
 
 namespace fs = std::filesystem;
 
+/// Up to this size all pages are looked at when a book is opened for writing: some ten milliseconds.
+constexpr std::uintmax_t wholeCheckBytes = 16 << 20;
+
 fs::path markOf(const fs::path& book) {
     return book.string() + ".damaged";
-}
-
-Problem damage(const fs::path& book, const std::string& what) {
-    return {ProblemCode::Damaged, "the logbook is damaged (" + what + ") and is open for reading only",
-            book.string(), "Restore a backup, or rescue what is readable into a new logbook"};
 }
 
 /// Rows that a scan upwards reaches, and where a damaged page stops it, those that one downwards reaches.
@@ -40,14 +38,17 @@ std::uint64_t reachable(Connection& connection, const char* upwards, const char*
     return seen;
 }
 
-struct Asked {
-    Progress* progress;
-};
-int askStop(void* asked) {
-    return static_cast<Asked*>(asked)->progress->stopRequested() ? 1 : 0;
+int askStop(void* progress) {
+    return static_cast<Progress*>(progress)->stopRequested() ? 1 : 0;
 }
 
 }  // namespace
+
+Problem damageOf(const fs::path& book, const std::string& what) {
+    return {ProblemCode::Damaged,
+            "the logbook is damaged (" + showable(what, 200) + ") and is open for reading only",
+            book.string(), "Restore a backup, or rescue what is readable into a new logbook"};
+}
 
 std::optional<Problem> knownDamage(const fs::path& book) {
     std::error_code ignored;
@@ -55,7 +56,7 @@ std::optional<Problem> knownDamage(const fs::path& book) {
     std::string what;
     std::ifstream in(markOf(book));
     std::getline(in, what);
-    return damage(book, what.empty() ? "a page cannot be read" : showable(what, 200));
+    return damageOf(book, what.empty() ? "a page cannot be read" : what);
 }
 
 void markDamaged(const fs::path& book, const std::string& what) {
@@ -64,21 +65,23 @@ void markDamaged(const fs::path& book, const std::string& what) {
     std::ofstream(markOf(book)) << what << '\n';
 }
 
-Result<void> quickLook(Connection& connection) {
+namespace {
+
+std::optional<std::string> look(Connection& connection) {
     const fs::path& book = connection.file();
-    return guarded(book, [&]() -> Result<void> {
-        std::error_code error;
-        const auto bytes = fs::file_size(book, error);
-        const auto logBytes = fs::file_size(book.string() + "-wal", error);
-        // With entries still in the log the file itself may be shorter than the book.
-        if (error || logBytes == 0) {
-            const auto expected = static_cast<std::uint64_t>(connection.number("PRAGMA page_count")) *
-                                  static_cast<std::uint64_t>(connection.number("PRAGMA page_size"));
-            if (bytes < expected) return tl::unexpected(damage(book, "the file is cut off"));
-        }
-        for (const char* table : {"identity", "word", "device", "book", "journal", "record", "attachment",
-                                  "arc", "reading", "set_aside", "total", "headline"})
-            connection.query(std::string("SELECT 1 FROM ") + table + " LIMIT 1").step();
+    std::error_code error;
+    const auto bytes = fs::file_size(book, error);
+    const auto logBytes = fs::file_size(book.string() + "-wal", error);
+    // With entries still in the log the file itself may be shorter than the book.
+    if (error || logBytes == 0) {
+        const auto expected = static_cast<std::uint64_t>(connection.number("PRAGMA page_count")) *
+                              static_cast<std::uint64_t>(connection.number("PRAGMA page_size"));
+        if (bytes < expected) return "the file is cut off";
+    }
+    for (const char* table : {"identity", "word", "device", "book", "journal", "record", "attachment", "arc",
+                              "reading", "set_aside", "total", "headline"})
+        connection.query(std::string("SELECT 1 FROM ") + table + " LIMIT 1").step();
+    {
         Query q = connection.query(
             "SELECT d.last_hash, j.hash FROM device d LEFT JOIN journal j ON j.device = d.key AND j.seq = "
             "d.last_seq");
@@ -86,40 +89,52 @@ Result<void> quickLook(Connection& connection) {
             const Bytes said = q.bytes(0);
             const Bytes is = q.bytes(1);
             if (!std::equal(said.begin(), said.end(), is.begin(), is.end()))
-                return tl::unexpected(damage(book, "the end of the journal cannot be read"));
+                return "the end of the journal cannot be read";
         }
-        return {};
-    });
+    }
+    if (bytes > wholeCheckBytes) return std::nullopt;
+    Query check = connection.query("PRAGMA quick_check(1)");
+    if (check.step() && check.text(0) != "ok") return std::string(check.text(0));
+    return std::nullopt;
+}
+
+}  // namespace
+
+std::optional<std::string> quickLook(Connection& connection) {
+    try {
+        return look(connection);
+    } catch (const SQLite::Exception& error) {
+        if (!isPageDamage(problemOf(error, connection.file()))) throw;
+        return "a page cannot be read";
+    }
 }
 
 Result<void> checkPages(const fs::path& book, Progress& progress) {
     auto open = openBook(book, OpenMode::ReadOnly);
     if (!open) return tl::unexpected(open.error());
-    Asked asked{&progress};
+    if (open->mended) return tl::unexpected(*knownDamage(book));
     constexpr int instructionsBetweenAsks = 100'000;
     sqlite3_progress_handler(open->connection->database().getHandle(), instructionsBetweenAsks, askStop,
-                             &asked);
-    std::string found;
+                             &progress);
+    std::optional<std::string> found;
     const auto walked = guarded(book, [&]() -> Result<void> {
         progress.report(0, 0, "Checking the pages");
-        if (auto look = quickLook(*open->connection); !look) {
-            found = look.error().what;
-            return {};
-        }
+        found = quickLook(*open->connection);
+        if (found) return {};
         Query q = open->connection->query("PRAGMA quick_check(1)");
         if (q.step() && q.text(0) != "ok") found = q.text(0);
         return {};
     });
     if (progress.stopRequested()) return fail(ProblemCode::Cancelled, "the check was stopped", book.string());
-    if (!walked && walked.error().code != ProblemCode::Damaged) return walked;
+    if (!walked && !isPageDamage(walked.error())) return walked;
     if (!walked) found = "a page cannot be read";
     std::error_code ignored;
-    if (found.empty()) {
+    if (!found) {
         fs::remove(markOf(book), ignored);
         return {};
     }
-    markDamaged(book, found);
-    return tl::unexpected(damage(book, showable(found, 200)));
+    markDamaged(book, *found);
+    return tl::unexpected(damageOf(book, *found));
 }
 
 Result<std::vector<std::string>> whatIsReadable(const fs::path& book) {

@@ -16,11 +16,12 @@ namespace arc::storage {
 
 /// The sentence for people; nothing when the book is not known to be damaged. One look at the folder.
 std::optional<Problem> knownDamage(const std::filesystem::path& book);
+Problem damageOf(const std::filesystem::path& book, const std::string& what);
 void markDamaged(const std::filesystem::path& book, const std::string& what);
 
 /// What can be seen without walking all pages, however large the book: the file's length, its tables, the end
-/// of the journal.
-Result<void> quickLook(Connection& connection);
+/// of the journal. Of a small book all pages. What was found, or nothing. Throws when it cannot look.
+std::optional<std::string> quickLook(Connection& connection);
 
 /// Walks all pages and indices. Sets or lifts the mark; Damaged says what was found.
 Result<void> checkPages(const std::filesystem::path& book, Progress& progress);

@@ -160,6 +160,17 @@ Digest storedSeal(Connection& connection) {
     return digestFrom(q.bytes(0));
 }
 
+std::string journalHeadOf(Connection& connection) {
+    Canonical c;
+    Query ends = connection.query("SELECT id, last_hash FROM device ORDER BY id");
+    while (ends.step()) c.bytes(ends.bytes(0)).bytes(ends.bytes(1));
+    Query headlines = connection.query(
+        "SELECT d.id, j.seq FROM headline h JOIN journal j ON j.row = h.journal JOIN device d ON d.key = "
+        "j.device ORDER BY d.id, j.seq");
+    while (headlines.step()) c.bytes(headlines.bytes(0)).integer(headlines.integer(1));
+    return toHex(sha256(c.view()));
+}
+
 void Ledger::sealBook() {
     const Digest seal = sealOf(connection_);
     connection_.query("UPDATE book SET seal = ?").with(Bytes(seal)).run();
@@ -201,7 +212,7 @@ std::int64_t Ledger::writeAs(const Writer& writer, Batch& batch, const Stamp& st
     return number;
 }
 
-std::int64_t Ledger::take(const JournalRow& foreign, Batch& batch, const std::string& deviceName) {
+std::int64_t Ledger::insertForeign(const JournalRow& foreign, const std::string& deviceName) {
     connection_
         .query(
             "INSERT INTO device(id, name, last_seq, last_tick, last_hash) VALUES (?, ?, 0, 0, zeroblob(32)) "
@@ -216,10 +227,26 @@ std::int64_t Ledger::take(const JournalRow& foreign, Batch& batch, const std::st
         key = q.integer(0);
     }
     insertJournal(foreign, key);
-    const std::int64_t number = sqlite3_last_insert_rowid(connection_.database().getHandle());
+    return sqlite3_last_insert_rowid(connection_.database().getHandle());
+}
+
+std::int64_t Ledger::take(const JournalRow& foreign, Batch& batch, const std::string& deviceName) {
+    const std::int64_t number = insertForeign(foreign, deviceName);
     insertRows(batch, number);
     addTotals();
     return number;
+}
+
+std::int64_t Ledger::takeHeadline(const JournalRow& foreign, const std::string& deviceName) {
+    const std::int64_t number = insertForeign(foreign, deviceName);
+    connection_.query("INSERT INTO headline(journal) VALUES (?)").with(number).run();
+    return number;
+}
+
+void Ledger::fillIn(std::int64_t journal, Batch& batch) {
+    connection_.query("DELETE FROM headline WHERE journal = ?").with(journal).run();
+    insertRows(batch, journal);
+    addTotals();
 }
 
 void Ledger::insertJournal(const JournalRow& row, std::int64_t deviceKey) {

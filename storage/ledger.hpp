@@ -45,6 +45,9 @@ Base halfOf(std::span<const std::uint8_t> hash);
 Digest sealOf(Connection& connection);
 Digest storedSeal(Connection& connection);
 
+/// Hash over the end of every device's chain and the rows that are here as headlines only, lower-case hex.
+std::string journalHeadOf(Connection& connection);
+
 class Ledger {
   public:
     Ledger(Connection& connection, Clock& clock, Random& random);
@@ -56,6 +59,11 @@ class Ledger {
     std::int64_t write(Batch& batch, const Stamp& stamp);
     /// Takes in a row of another device's chain as it is. Which version shows is worked out anew.
     std::int64_t take(const JournalRow& foreign, Batch& batch, const std::string& deviceName);
+
+    /// Takes in the journal row alone: what was written under it is not at hand.
+    std::int64_t takeHeadline(const JournalRow& foreign, const std::string& deviceName);
+    /// What was written under a row that is here as a headline.
+    void fillIn(std::int64_t journal, Batch& batch);
 
     /// The short key of an identity, or of a word; made when new.
     std::int64_t identityKey(const Uuid& id);
@@ -79,6 +87,7 @@ class Ledger {
     Writer writer();
     Writer startChain();
     std::int64_t writeAs(const Writer& writer, Batch& batch, const Stamp& stamp);
+    std::int64_t insertForeign(const JournalRow& foreign, const std::string& deviceName);
     void insertJournal(const JournalRow& row, std::int64_t deviceKey);
     void insertRows(const Batch& batch, std::int64_t journal);
     /// The arc that is being written; its readings follow it.

@@ -7,6 +7,7 @@
 #include "storage/backup.hpp"
 #include "storage/damage.hpp"
 #include "storage/ledger.hpp"
+#include "storage/mend.hpp"
 #include "storage/migrations.hpp"
 
 namespace arc::storage {
@@ -93,18 +94,33 @@ Result<OpenBook> openForWriting(const fs::path& book, OpenMode mode) {
         }
         migrate(*open.connection, embedded_migrations());
     }
-    if (auto sound = quickLook(*open.connection); !sound) {
-        markDamaged(book, sound.error().what);
-        return tl::unexpected(sound.error());
+    if (const auto found = quickLook(*open.connection)) {
+        markDamaged(book, *found);
+        return tl::unexpected(damageOf(book, *found));
     }
     open.connection->rememberFiles();
+    return open;
+}
+
+/// What may be damage, and not a refusal for another reason.
+bool looksDamaged(const Problem& problem) {
+    return problem.code == ProblemCode::Damaged || problem.code == ProblemCode::BadInput;
+}
+
+Result<OpenBook> openMended(const fs::path& book, const Problem& otherwise) {
+    auto copy = mendedCopy(book);
+    if (!copy) return tl::unexpected(otherwise);
+    markDamaged(book, "the file is cut off, or its first page cannot be read");
+    OpenBook open;
+    open.mended.emplace(std::move(*copy));
+    open.connection = std::make_unique<Connection>(open.mended->path(), Access::ReadOnly);
     return open;
 }
 
 }  // namespace
 
 Result<OpenBook> openBook(const fs::path& book, OpenMode mode) {
-    return guarded(book, [&]() -> Result<OpenBook> {
+    const auto refused = guarded(book, [&]() -> Result<void> {
         std::error_code ignored;
         if (!fs::exists(book, ignored))
             return fail(ProblemCode::NotFound, "there is no such logbook", book.string(),
@@ -114,12 +130,20 @@ Result<OpenBook> openBook(const fs::path& book, OpenMode mode) {
         if (access(book.c_str(), R_OK) != 0)
             return fail(ProblemCode::Refused, "the logbook may not be read", book.string(),
                         "Ask its owner for the right to read it");
-        if (mode == OpenMode::ReadOnly) return openForReading(book);
-        if (access(book.c_str(), W_OK) != 0)
+        if (mode != OpenMode::ReadOnly && access(book.c_str(), W_OK) != 0)
             return fail(ProblemCode::Refused, "the logbook may not be written to", book.string(),
                         "Open it for reading only, or copy it to a folder you may write to");
-        return openForWriting(book, mode);
+        return {};
     });
+    if (!refused) return tl::unexpected(refused.error());
+    auto open = guarded(book, [&]() -> Result<OpenBook> {
+        return mode == OpenMode::ReadOnly ? openForReading(book) : openForWriting(book, mode);
+    });
+    if (open || !looksDamaged(open.error())) return open;
+    const auto mend = [&] { return openMended(book, open.error()); };
+    if (mode == OpenMode::ReadOnly) return guarded(book, mend);
+    if (!knownDamage(book)) static_cast<void>(guarded(book, mend));
+    return tl::unexpected(knownDamage(book).value_or(open.error()));
 }
 
 Result<OpenBook> makeEmptyBook(const fs::path& book) {

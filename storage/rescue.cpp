@@ -3,6 +3,7 @@
 
 #include <functional>
 #include <map>
+#include <nlohmann/json.hpp>
 #include <set>
 #include <utility>
 
@@ -57,9 +58,10 @@ class Rescuer {
         ledger_.begin();
         for (const auto& [journal, key] : splicesByJournal(from_)) reader_.giveSplice(journal, key);
         try {
+            headlines_ = headlinesOf(from_);
             names_ = deviceNames(from_);
         } catch (const std::exception&) {
-            // Names are a comfort only.
+            // What they say is said in the journal too.
         }
         const auto rows = journalRows(from_);
         const std::int64_t last = rows.empty() ? 0 : *rows.rbegin();
@@ -85,14 +87,18 @@ class Rescuer {
             tell("journal row " + std::to_string(row) + " cannot be read");
             return;
         }
+        noteDeviceName(batch);
+        if (headlines_.contains(row)) {
+            rescueHeadline(journal);
+            return;
+        }
         // After the first gap everything is written anew, in order: an older entry must not come to lie above
         // a later one.
         Chain& chain = chains_[journal.device];
         if (!gap_ && read == BatchReader::Extent::Whole && hashOf(journal) == journal.hash &&
             digestOf(batch) == journal.digest && journal.seq == chain.seq + 1 && journal.prev == chain.hash &&
             keepContents(batch)) {
-            const auto name = names_.find(journal.device);
-            ledger_.take(journal, batch, name == names_.end() ? "a device whose name is lost" : name->second);
+            ledger_.take(journal, batch, nameOf(journal.device));
             chain = {journal.seq, journal.hash};
             ++result_.whole;
             return;
@@ -115,6 +121,31 @@ class Rescuer {
         ++result_.partly;
         tell("written anew, perhaps in part: " + showable(journal.stamp.text, 80) + " (" + toIso(journal.at) +
              ")");
+    }
+
+    /// There was no content to lose; after a gap it has no place in a chain.
+    void rescueHeadline(const JournalRow& journal) {
+        Chain& chain = chains_[journal.device];
+        if (gap_ || hashOf(journal) != journal.hash || journal.seq != chain.seq + 1 ||
+            journal.prev != chain.hash)
+            return;
+        ledger_.takeHeadline(journal, nameOf(journal.device));
+        chain = {journal.seq, journal.hash};
+        ++result_.whole;
+    }
+
+    /// The table of devices may be what is damaged; each device named itself in its first entry.
+    void noteDeviceName(const Batch& batch) {
+        for (const auto& record : batch.records) {
+            if (record.row.kind != "device") continue;
+            const auto body = nlohmann::json::parse(record.row.body, nullptr, false);
+            if (body.is_object() && body.contains("name") && body["name"].is_string())
+                names_[record.row.id] = body["name"].get<std::string>();
+        }
+    }
+    [[nodiscard]] std::string nameOf(const Uuid& device) const {
+        const auto name = names_.find(device);
+        return name == names_.end() ? "a device whose name is lost" : name->second;
     }
 
     bool keepContents(const Batch& batch) {
@@ -144,6 +175,7 @@ class Rescuer {
     BatchReader reader_;
     std::map<Uuid, std::string> names_;
     std::map<Uuid, Chain> chains_;
+    std::set<std::int64_t> headlines_;
     bool gap_ = false;
     RescueCount result_;
 };

@@ -57,13 +57,12 @@ void read(Connection& connection, std::string_view key, std::int64_t least, T& i
         into = static_cast<T>(value);
 }
 
-std::int64_t rowsOf(const fs::path& book) {
+std::int64_t numberOf(const fs::path& book, const char* sql) {
     auto open = openBook(book, OpenMode::ReadOnly);
     if (!open) return 0;
-    const auto rows = guarded(book, [&]() -> Result<std::int64_t> {
-        return open->connection->number("SELECT max(row) FROM journal");
-    });
-    return rows.value_or(0);
+    const auto number =
+        guarded(book, [&]() -> Result<std::int64_t> { return open->connection->number(sql); });
+    return number.value_or(0);
 }
 
 /// The newest stays whatever the bounds say.
@@ -132,9 +131,11 @@ Result<BackupCopy> addBackup(const fs::path& book, const BackupPlan& plan, Clock
 Result<bool> backupDue(const fs::path& book, const BackupPlan& plan, Clock& clock) {
     if (!plan.everyHours) return false;
     const auto copies = backupsOf(book, plan);
-    if (copies.empty()) return true;
-    if (clock.now().ms - copies.front().madeAt.ms < *plan.everyHours * msPerHour) return false;
-    return rowsOf(book) != rowsOf(copies.front().file);
+    constexpr const char* madeAt = "SELECT made_ms FROM book";
+    constexpr const char* rows = "SELECT max(row) FROM journal";
+    const std::int64_t newest = copies.empty() ? numberOf(book, madeAt) : copies.front().madeAt.ms;
+    if (clock.now().ms - newest < *plan.everyHours * msPerHour) return false;
+    return copies.empty() || numberOf(book, rows) != numberOf(copies.front().file, rows);
 }
 
 Result<std::optional<BackupCopy>> addBackupIfDue(const fs::path& book, Clock& clock, Progress& progress) {

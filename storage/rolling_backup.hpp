@@ -29,7 +29,8 @@ std::vector<BackupCopy> backupsOf(const std::filesystem::path& book, const Backu
 Result<BackupCopy> addBackup(const std::filesystem::path& book, const BackupPlan& plan, Clock& clock,
                              Progress& progress);
 
-/// Whether the newest copy is older than the plan allows and the book has rows it has not.
+/// Whether the newest copy (without one: the book itself) is older than the plan allows and the book has rows
+/// it has not.
 Result<bool> backupDue(const std::filesystem::path& book, const BackupPlan& plan, Clock& clock);
 
 /// Makes one if it is due.

@@ -6,6 +6,22 @@
 // size and SHA-256 of the payload, how it is sealed), the 64-byte Ed25519 signature over those two lines, the
 // payload: a SQLite file with the tables of a logbook; with a passphrase, libsodium's secretbox of it under
 // an Argon2id key.
+//
+// How a part of a logbook can be checked. Each device has its own chain: the hash of a journal row covers the
+// row before it, its own columns and the digest of what was written under it. A satchel carries of each
+// device one unbroken stretch of that chain:
+// - all, or since a time: rows with their content, from the first to the last (or from the first one after
+// the
+//   time). It is taken in only where it follows on what the logbook has, row by row.
+// - one job: from the very first row to the last one about the job. Rows that are not about the job go along
+// as
+//   headlines: the journal row itself, without what was written under it. So the hashes still link from the
+//   first row to the last, and nothing can be left out, added or put elsewhere unseen; what the headline's
+//   content was is fixed by its digest, and is checked against it when a later satchel brings it. A journal
+//   row is whole or a headline, never cut: an imported file that holds several jobs goes along whole.
+//   Headlines say in words what was done (no losses of other jobs but in such words); who may not read those
+//   must not get the satchel.
+// A logbook with headlines says so when it is verified, and they are part of its journal head.
 #pragma once
 #include <cstdint>
 #include <filesystem>

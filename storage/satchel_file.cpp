@@ -6,9 +6,7 @@
 #include <fstream>
 #include <nlohmann/json.hpp>
 #include <sodium.h>
-#include <stdlib.h>
 #include <system_error>
-#include <unistd.h>
 #include <utility>
 
 #include "storage/canonical.hpp"
@@ -189,25 +187,6 @@ Result<void> unseal(const fs::path& payload, const std::string& passphrase, cons
 }
 
 }  // namespace
-
-Result<PrivateFile> PrivateFile::make() {
-    std::error_code error;
-    std::string name = (fs::temp_directory_path(error) / "arcwright-XXXXXX").string();
-    const int descriptor = error ? -1 : mkstemp(name.data());
-    if (descriptor < 0)
-        return fail(ProblemCode::Unavailable, "the folder for temporary files cannot be written to", name,
-                    "Set TMPDIR to a folder with room");
-    close(descriptor);
-    return PrivateFile(name);
-}
-
-PrivateFile::PrivateFile(PrivateFile&& other) noexcept : path_(std::exchange(other.path_, {})) {}
-
-PrivateFile::~PrivateFile() {
-    if (path_.empty()) return;
-    std::error_code ignored;
-    for (const char* suffix : {"", "-wal", "-shm", "-journal"}) fs::remove(path_.string() + suffix, ignored);
-}
 
 Result<void> writeSatchelFile(const fs::path& satchel, SatchelLabel label, const fs::path& payload,
                               const std::optional<std::string>& passphrase, const DeviceKey& key,

@@ -235,12 +235,7 @@ Result<std::optional<Uuid>> SqliteBook::recordBehind(std::uint64_t row) {
 }
 
 Result<std::string> SqliteBook::journalHead() {
-    return read([this]() -> Result<std::string> {
-        Query q = book_.connection->query("SELECT id, last_hash FROM device ORDER BY id");
-        Canonical c;
-        while (q.step()) c.bytes(q.bytes(0)).bytes(q.bytes(1));
-        return toHex(sha256(c.view()));
-    });
+    return read([this]() -> Result<std::string> { return journalHeadOf(*book_.connection); });
 }
 
 Result<std::uint64_t> SqliteBook::changeCount() {

@@ -71,7 +71,11 @@ BookVerdict walkJournal(Connection& connection, Progress& progress) {
                 where};
         if (row.tick <= chain.tick) throw Difference{"the counter of the device runs backwards", where};
         if (hashOf(row) != row.hash) throw Difference{"the journal row was changed", where};
-        if (digestOf(reader.batch()) != row.digest)
+        if (reader.isHeadline()) {
+            ++verdict.headlines;
+            if (!reader.batch().empty() || row.seq == 1)
+                throw Difference{"a row that came as a headline only has content, or names a device", where};
+        } else if (digestOf(reader.batch()) != row.digest)
             throw Difference{"what was written under the row was changed, removed or added to", where};
         chain = {row.seq, row.tick, row.hash};
         if (expected % 64 == 0) {
@@ -206,19 +210,16 @@ void checkIdentity(Connection& connection) {
                          "device " + showable(q.text(0), 80)};
 }
 
-std::string headOf(Connection& connection) {
-    Query q = connection.query("SELECT id, last_hash FROM device ORDER BY id");
-    Canonical c;
-    while (q.step()) c.bytes(q.bytes(0)).bytes(q.bytes(1));
-    return toHex(sha256(c.view()));
-}
-
 }  // namespace
 
 std::string BookVerdict::sentence() const {
     return "The logbook verifies: " + grouped(journalRows) + " journal rows of " + grouped(devices) +
            (devices == 1 ? " device, " : " devices, ") + grouped(arcs) + " arcs, " + grouped(readings) +
-           " readings; journal head " + head + ".";
+           " readings; journal head " + head + "." +
+           (headlines == 0 ? std::string()
+                           : " Of " + grouped(headlines) +
+                                 " journal rows only the headline is here: they came with satchels of one "
+                                 "job.");
 }
 
 Result<BookVerdict> verifyBook(const std::filesystem::path& book, Progress& progress) {
@@ -242,7 +243,7 @@ Result<BookVerdict> verifyBook(const std::filesystem::path& book, Progress& prog
             };
             verdict.arcs = count("SELECT arcs FROM total");
             verdict.readings = count("SELECT readings FROM total");
-            verdict.head = headOf(connection);
+            verdict.head = journalHeadOf(connection);
             return verdict;
         } catch (const Difference& difference) {
             if (difference.what.empty()) return fail(ProblemCode::Cancelled, "the check was stopped", file);

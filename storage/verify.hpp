@@ -13,7 +13,8 @@ namespace arc::storage {
 
 struct BookVerdict {
     std::uint64_t journalRows = 0, devices = 0, arcs = 0, readings = 0;
-    std::string head;  ///< as on a closeout
+    std::uint64_t headlines = 0;  ///< journal rows without their content
+    std::string head;             ///< as on a closeout
     /// "The logbook verifies: …"
     [[nodiscard]] std::string sentence() const;
 };

@@ -5,69 +5,16 @@
 
 #include <fstream>
 #include <gtest/gtest.h>
-#include <rapidcheck/gtest.h>
-#include <sodium.h>
 
 #include "storage/verify.hpp"
-#include "tests/support/book_fixture.hpp"
+#include "tests/support/laptop.hpp"
 
 namespace arc::storage {
 namespace {
 
-using test::FakeClock;
 using test::FakeRandom;
-using test::TempFolder;
-
-DeviceKey keyFrom(unsigned char seed) {
-    DeviceKey key;
-    std::array<unsigned char, crypto_sign_SEEDBYTES> bytes{};
-    bytes.fill(seed);
-    crypto_sign_seed_keypair(key.publicKey.data(), key.secretKey.data(), bytes.data());
-    return key;
-}
-
-struct Laptop {
-    explicit Laptop(unsigned char number)
-        : clock(1'930'000'000'000 + number * 1'000), random(number), key(keyFrom(number)) {
-        if (!createLogbook(file(), clock, random)) ADD_FAILURE();
-    }
-    [[nodiscard]] std::filesystem::path file() const { return folder / "crew.arcbook"; }
-    std::unique_ptr<Logbook> open(OpenMode mode = OpenMode::ReadWrite) {
-        return openLogbook(file(), mode, clock, random).value();
-    }
-    void save(const Entry& entry) {
-        const auto saved = open()->append(entry, test::testContext);
-        if (!saved) ADD_FAILURE() << saved.error().sentence();
-    }
-    std::filesystem::path pack(std::optional<Instant> since = {},
-                               std::optional<std::string> passphrase = {}) {
-        const auto satchel = folder / ("out-" + std::to_string(++packed) + ".satchel");
-        NoProgress unwatched;
-        const auto done =
-            packSatchel(file(), {satchel, since, {}, std::move(passphrase)}, key, clock, random, unwatched);
-        if (!done) ADD_FAILURE() << done.error().sentence();
-        return satchel;
-    }
-    Result<Unpacked> take(const std::filesystem::path& satchel, std::optional<std::string> passphrase = {}) {
-        std::vector<PublicKey> accepted;
-        for (unsigned char i = 1; i < 10; ++i) accepted.push_back(keyFrom(i).publicKey);
-        NoProgress unwatched;
-        return unpackSatchel({file(), satchel, std::move(passphrase), accepted, OpenMode::ReadWrite}, clock,
-                             random, unwatched);
-    }
-    std::string head() { return open(OpenMode::ReadOnly)->journalHead().value(); }
-    void expectSound() {
-        NoProgress unwatched;
-        const auto verdict = verifyBook(file(), unwatched);
-        EXPECT_TRUE(verdict) << verdict.error().sentence();
-    }
-
-    TempFolder folder;
-    FakeClock clock;
-    FakeRandom random;
-    DeviceKey key;
-    int packed = 0;
-};
+using test::keyFrom;
+using test::Laptop;
 
 TEST(Satchel, BringsEverythingAcrossAndTwiceChangesNothing) {
     Laptop from(1);
@@ -145,7 +92,7 @@ TEST(Satchel, WithAPassphraseOpensOnlyWithIt) {
     Laptop from(1);
     Laptop to(2);
     from.save(Setting{"a", "secret value"});
-    const auto satchel = from.pack({}, "open sesame");
+    const auto satchel = from.packSealed("open sesame");
     std::ifstream in(satchel, std::ios::binary);
     const std::string bytes((std::istreambuf_iterator<char>(in)), {});
     EXPECT_EQ(bytes.find("secret value"), std::string::npos);
@@ -163,7 +110,7 @@ TEST(Satchel, SinceATimeFollowsOnWhatIsThereAndSaysSoWhenItDoesNot) {
     ASSERT_TRUE(near.take(from.pack()));
     const Instant cut = from.clock.now();
     from.save(Setting{"a", "2"});
-    const auto rest = from.pack(cut);
+    const auto rest = from.packSince(cut);
     EXPECT_EQ(near.take(rest)->newRows, 1u);
     EXPECT_EQ(near.open()->setting("a").value(), "2");
     const auto answer = far.take(rest);
@@ -230,108 +177,6 @@ TEST(Satchel, AHistoryThatWasWrittenTwiceIsRefused) {
     ASSERT_FALSE(answer);
     EXPECT_EQ(answer.error().code, ProblemCode::Conflict);
     EXPECT_EQ(two.head(), head);
-}
-
-/// One random edit of a laptop's book.
-void editSomething(Laptop& laptop, FakeRandom& random, const test::SmallKit& kit, std::vector<ArcId>& arcs) {
-    laptop.clock.at.ms += static_cast<std::int64_t>(random.below(50'000));
-    auto book = laptop.open();
-    const auto append = [&](const Entry& entry) {
-        const auto saved = book->append(entry, test::testContext);
-        // A splice of another laptop may not have come here yet.
-        if (!saved) {
-            EXPECT_EQ(saved.error().code, ProblemCode::NotFound) << saved.error().sentence();
-        }
-    };
-    switch (random.below(6)) {
-        case 0: {
-            const ArcId id = makeId<ArcId>(laptop.clock, laptop.random);
-            arcs.push_back(id);
-            append(test::arcOf(kit, id,
-                               1'900'000'000'000 + static_cast<std::int64_t>(random.below(1'000'000)), 2));
-            break;
-        }
-        case 1: {
-            if (arcs.empty()) break;
-            Reading reading;
-            reading.channel = 1 + static_cast<int>(random.below(2));
-            reading.loss = Loss{static_cast<std::int32_t>(random.below(300))};
-            append(ReadingChange{arcs[random.below(arcs.size())], reading});
-            break;
-        }
-        case 2:
-            if (!arcs.empty()) append(Withdrawal{arcs[random.below(arcs.size())].uuid, "undone"});
-            break;
-        case 3: {
-            Tool tool = kit.splicer;
-            tool.nickname = std::to_string(random.below(1'000));
-            append(tool);
-            break;
-        }
-        case 4:
-            append(Setting{"key" + std::to_string(random.below(3)), std::to_string(random.below(1'000) + 1)});
-            break;
-        default: {
-            if (arcs.empty()) break;
-            SpliceArc moved = test::arcOf(kit, arcs[random.below(arcs.size())], 1'900'000'000'000, 2);
-            moved.operatorName = std::to_string(random.below(100));
-            append(moved);
-        }
-    }
-}
-
-// 5 devices, random edits, random exchanges with repeats: when all have met all, the books are equal and no
-// edit is lost.
-TEST(SatchelProperty, FiveLaptopsEndWithEqualBooks) {
-    for (std::uint64_t seed = 1; seed <= 3; ++seed) {
-        FakeRandom random(seed);
-        std::vector<std::unique_ptr<Laptop>> laptops;
-        for (unsigned char i = 1; i <= 5; ++i) laptops.push_back(std::make_unique<Laptop>(i));
-        laptops[2]->clock.at.ms += 365 * msPerDay;
-        test::SmallKit kit;
-        {
-            auto book = laptops[0]->open();
-            kit = test::addKit(*book, laptops[0]->clock, laptops[0]->random);
-        }
-        const auto start = laptops[0]->pack();
-        for (std::size_t i = 1; i < 5; ++i) ASSERT_TRUE(laptops[i]->take(start));
-        std::vector<ArcId> arcs;
-        std::vector<std::filesystem::path> satchels{start};
-        for (int step = 0; step < 120; ++step) {
-            Laptop& who = *laptops[random.below(5)];
-            const auto what = random.below(10);
-            if (what < 8) {
-                editSomething(who, random, kit, arcs);
-            } else if (what == 8) {
-                satchels.push_back(who.pack());
-            } else {
-                const auto taken = who.take(satchels[random.below(satchels.size())]);
-                ASSERT_TRUE(taken) << taken.error().sentence();
-            }
-        }
-        // Each hands to each, twice over and in another order the second time.
-        for (int round = 0; round < 2; ++round)
-            for (std::size_t i = 0; i < 5; ++i) {
-                const auto satchel = laptops[(i * 2) % 5]->pack();
-                for (auto& to : laptops) {
-                    const auto taken = to->take(satchel);
-                    ASSERT_TRUE(taken) << taken.error().sentence();
-                }
-            }
-        auto reference = laptops[0]->open(OpenMode::ReadOnly);
-        for (auto& laptop : laptops) {
-            laptop->expectSound();
-            auto book = laptop->open(OpenMode::ReadOnly);
-            EXPECT_EQ(book->journalHead(), reference->journalHead());
-            EXPECT_EQ(book->tools(), reference->tools());
-            EXPECT_EQ(book->totals()->arcs, reference->totals()->arcs);
-            EXPECT_EQ(book->totals()->readings, reference->totals()->readings);
-            EXPECT_EQ(book->totals()->journalRows, reference->totals()->journalRows);
-            for (const ArcId id : arcs) EXPECT_EQ(book->arc(id), reference->arc(id));
-            for (const char* key : {"key0", "key1", "key2"})
-                EXPECT_EQ(book->setting(key), reference->setting(key));
-        }
-    }
 }
 
 }  // namespace
