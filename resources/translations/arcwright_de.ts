@@ -239,7 +239,7 @@
     </message>
     <message>
         <source>Logbook</source>
-        <translation type="unfinished"></translation>
+        <translation>Bordbuch</translation>
     </message>
 </context>
 <context>
@@ -557,7 +557,7 @@
     </message>
     <message>
         <source>Photos and notes</source>
-        <translation type="unfinished"></translation>
+        <translation>Fotos und Notizen</translation>
     </message>
     <message>
         <source>Attached to</source>
@@ -581,11 +581,11 @@
     </message>
     <message>
         <source>Add photo  P</source>
-        <translation type="unfinished"></translation>
+        <translation>Foto dazu  P</translation>
     </message>
     <message>
         <source>Write note  N</source>
-        <translation type="unfinished"></translation>
+        <translation>Notiz  N</translation>
     </message>
     <message>
         <source>Save out  S</source>
@@ -597,7 +597,7 @@
     </message>
     <message>
         <source>Close  Esc</source>
-        <translation type="unfinished"></translation>
+        <translation>Schließen  Esc</translation>
     </message>
     <message>
         <source>This picture cannot be shown here. S saves it out as it is.</source>
@@ -1011,7 +1011,7 @@
     <name>arc::ui::DoneAside</name>
     <message>
         <source>Lately done, and whether it helped</source>
-        <translation type="unfinished">Zuletzt getan, und ob es half</translation>
+        <translation>Zuletzt getan, und ob es half</translation>
     </message>
 </context>
 <context>
@@ -1149,27 +1149,27 @@
     <name>arc::ui::DueDetail</name>
     <message>
         <source>based on</source>
-        <translation type="unfinished">beruht auf</translation>
+        <translation>beruht auf</translation>
     </message>
     <message>
         <source>since</source>
-        <translation type="unfinished">seit</translation>
+        <translation>seit</translation>
     </message>
     <message>
         <source>if not</source>
-        <translation type="unfinished">sonst</translation>
+        <translation>sonst</translation>
     </message>
     <message>
         <source>takes</source>
-        <translation type="unfinished">dauert</translation>
+        <translation>dauert</translation>
     </message>
     <message>
         <source>needs</source>
-        <translation type="unfinished">braucht</translation>
+        <translation>braucht</translation>
     </message>
     <message>
         <source>Start</source>
-        <translation type="unfinished">Beginnen</translation>
+        <translation>Beginnen</translation>
     </message>
     <message>
         <source>Overridden by %1: %2</source>
@@ -1181,7 +1181,7 @@
     </message>
     <message>
         <source>Start  Enter</source>
-        <translation type="unfinished">Beginnen  Enter</translation>
+        <translation>Beginnen  Enter</translation>
     </message>
     <message>
         <source>There is no card for this</source>
@@ -1223,15 +1223,15 @@
     </message>
     <message>
         <source>Accept  A</source>
-        <translation type="unfinished">Annehmen  A</translation>
+        <translation>Annehmen  A</translation>
     </message>
     <message>
         <source>Reject  X</source>
-        <translation type="unfinished">Ablehnen  X</translation>
+        <translation>Ablehnen  X</translation>
     </message>
     <message>
         <source>Exceptions</source>
-        <translation type="unfinished">Ausnahmen</translation>
+        <translation>Ausnahmen</translation>
     </message>
     <message>
         <source>Accept the chosen exceptions, with a reason</source>
@@ -1243,7 +1243,7 @@
     </message>
     <message>
         <source>No exceptions</source>
-        <translation type="unfinished">Keine Ausnahmen</translation>
+        <translation>Keine Ausnahmen</translation>
     </message>
     <message>
         <source>%1 exceptions, all decided</source>
@@ -1471,7 +1471,7 @@
     </message>
     <message>
         <source>Leave it  Esc</source>
-        <translation type="unfinished"></translation>
+        <translation>Lassen  Esc</translation>
     </message>
     <message>
         <source>Go on with it</source>
@@ -1549,7 +1549,7 @@
     </message>
     <message>
         <source>States and charts</source>
-        <translation type="unfinished"></translation>
+        <translation>Zustände und Diagramme</translation>
     </message>
     <message>
         <source>Help</source>
@@ -1591,7 +1591,7 @@
     <name>arc::ui::HistorySheet</name>
     <message>
         <source>History</source>
-        <translation type="unfinished">Verlauf</translation>
+        <translation>Verlauf</translation>
     </message>
     <message>
         <source>History: %1</source>
@@ -1599,7 +1599,7 @@
     </message>
     <message>
         <source>Close  Esc</source>
-        <translation type="unfinished"></translation>
+        <translation>Schließen  Esc</translation>
     </message>
     <message>
         <source>Looking for the record…</source>
@@ -1936,7 +1936,7 @@
     </message>
     <message>
         <source>Record no. %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Protokoll Nr. %1</translation>
     </message>
     <message>
         <source>%1, %2</source>
@@ -2202,7 +2202,7 @@
     <name>arc::ui::LogbookPage</name>
     <message>
         <source>Logbook</source>
-        <translation type="unfinished"></translation>
+        <translation>Bordbuch</translation>
     </message>
     <message>
         <source>What was written, by whom and from where</source>
@@ -2214,7 +2214,7 @@
     </message>
     <message>
         <source>Journal</source>
-        <translation type="unfinished"></translation>
+        <translation>Journal</translation>
     </message>
 </context>
 <context>
@@ -2444,11 +2444,11 @@
     </message>
     <message>
         <source>Keep  K</source>
-        <translation type="unfinished"></translation>
+        <translation>Behalten  K</translation>
     </message>
     <message>
         <source>Split  T</source>
-        <translation type="unfinished"></translation>
+        <translation>Trennen  T</translation>
     </message>
     <message>
         <source>Keep a splice over the limit, with a note</source>
@@ -2662,7 +2662,7 @@
     </message>
     <message>
         <source>Help: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Hilfe: %1</translation>
     </message>
     <message>
         <source>History of what is chosen: who wrote what, when, from where</source>
@@ -2673,7 +2673,7 @@
     <name>arc::ui::OrdersAside</name>
     <message>
         <source>To order</source>
-        <translation type="unfinished">Zu bestellen</translation>
+        <translation>Zu bestellen</translation>
     </message>
     <message>
         <source>Copy the list</source>
@@ -2700,7 +2700,7 @@
     </message>
     <message>
         <source>Start</source>
-        <translation type="unfinished">Beginnen</translation>
+        <translation>Beginnen</translation>
     </message>
     <message>
         <source>Start this care</source>
@@ -2708,11 +2708,11 @@
     </message>
     <message>
         <source>Edit card…</source>
-        <translation type="unfinished">Karte ändern…</translation>
+        <translation>Karte ändern…</translation>
     </message>
     <message>
         <source>Limits…</source>
-        <translation type="unfinished"></translation>
+        <translation>Grenzwerte…</translation>
     </message>
     <message>
         <source>Limits of care</source>
@@ -2906,7 +2906,7 @@
     </message>
     <message>
         <source>calibration</source>
-        <translation type="unfinished">Kalibrierung</translation>
+        <translation>Kalibrierung</translation>
     </message>
 </context>
 <context>
@@ -2932,15 +2932,15 @@
     <name>arc::ui::RecordBar</name>
     <message>
         <source>Issue the final record…</source>
-        <translation type="unfinished">Endgültig ausstellen…</translation>
+        <translation>Endgültig ausstellen…</translation>
     </message>
     <message>
         <source>Write a draft…</source>
-        <translation type="unfinished">Entwurf schreiben…</translation>
+        <translation>Entwurf schreiben…</translation>
     </message>
     <message>
         <source>Verify a record…</source>
-        <translation type="unfinished">Protokoll prüfen…</translation>
+        <translation>Protokoll prüfen…</translation>
     </message>
     <message>
         <source>Paper of the record</source>
@@ -3159,7 +3159,7 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>%1&#xa0;dB since then, seen by the chart of %2</source>
+        <source>%1 dB since then, seen by the chart of %2</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -3330,7 +3330,7 @@
     </message>
     <message>
         <source>not accepted</source>
-        <translation type="unfinished">nicht angenommen</translation>
+        <translation>nicht angenommen</translation>
     </message>
     <message>
         <source>7 d, a day as 2031-03-03, a month as 2031-03, or 2031-03-03 to 2031-03-15</source>
@@ -3350,7 +3350,7 @@
     </message>
     <message>
         <source>Closure %1</source>
-        <translation type="unfinished">Muffe %1</translation>
+        <translation>Muffe %1</translation>
     </message>
     <message>
         <source>fibre %1, %2</source>
@@ -3413,15 +3413,15 @@
     </message>
     <message>
         <source>accept</source>
-        <translation type="unfinished">gut</translation>
+        <translation>gut</translation>
     </message>
     <message>
         <source>accept, high</source>
-        <translation type="unfinished">gut, hoch</translation>
+        <translation>gut, hoch</translation>
     </message>
     <message>
         <source>re-splice</source>
-        <translation type="unfinished">neu spleißen</translation>
+        <translation>neu spleißen</translation>
     </message>
     <message>
         <source>high, note missing</source>
@@ -3429,11 +3429,11 @@
     </message>
     <message>
         <source>kept, noted</source>
-        <translation type="unfinished">behalten, Notiz</translation>
+        <translation>behalten, Notiz</translation>
     </message>
     <message>
         <source>over ceiling</source>
-        <translation type="unfinished">über der Grenze</translation>
+        <translation>über der Grenze</translation>
     </message>
     <message>
         <source>voided</source>
@@ -3463,39 +3463,39 @@
     <name>arc::ui::SummaryCard</name>
     <message>
         <source>accepted</source>
-        <translation type="unfinished">angenommen</translation>
+        <translation>angenommen</translation>
     </message>
     <message>
         <source>accepted, with exceptions</source>
-        <translation type="unfinished">angenommen, mit Ausnahmen</translation>
+        <translation>angenommen, mit Ausnahmen</translation>
     </message>
     <message>
         <source>exceptions wait</source>
-        <translation type="unfinished">Ausnahmen offen</translation>
+        <translation>Ausnahmen offen</translation>
     </message>
     <message>
         <source>not accepted</source>
-        <translation type="unfinished">nicht angenommen</translation>
+        <translation>nicht angenommen</translation>
     </message>
     <message>
         <source>spliced</source>
-        <translation type="unfinished">gespleißt</translation>
+        <translation>gespleißt</translation>
     </message>
     <message>
         <source>mean dB</source>
-        <translation type="unfinished">Mittel dB</translation>
+        <translation>Mittel dB</translation>
     </message>
     <message>
         <source>median dB</source>
-        <translation type="unfinished">Median dB</translation>
+        <translation>Median dB</translation>
     </message>
     <message>
         <source>worst dB</source>
-        <translation type="unfinished">schlechteste dB</translation>
+        <translation>schlechteste dB</translation>
     </message>
     <message>
         <source>first time</source>
-        <translation type="unfinished">auf Anhieb</translation>
+        <translation>auf Anhieb</translation>
     </message>
     <message>
         <source>limit %1 dB, average %2, ceiling %3</source>
@@ -4744,10 +4744,6 @@
 <context>
     <name>help</name>
     <message>
-        <source>One logbook, five screens. Each answers one question.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>Today, F2: which fibre is next, and is this loss good enough?</source>
         <translation type="unfinished"></translation>
     </message>
@@ -4872,24 +4868,32 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>The five screens</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>The loss pad</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Dämpfungsfeld</translation>
     </message>
     <message>
         <source>Care and safety</source>
-        <translation type="unfinished"></translation>
+        <translation>Pflege und Sicherheit</translation>
     </message>
     <message>
         <source>Closeout and verifying</source>
-        <translation type="unfinished"></translation>
+        <translation>Abschluss und Prüfung</translation>
     </message>
     <message>
         <source>Handover</source>
+        <translation>Übergabe</translation>
+    </message>
+    <message>
+        <source>One logbook, six screens. Each answers one question.</source>
         <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Logbook, F7: what was written, when, by whom and from where?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The screens</source>
+        <translation>Die Ansichten</translation>
     </message>
 </context>
 <context>

@@ -237,6 +237,10 @@
         <source>Closeout</source>
         <translation>Cierre</translation>
     </message>
+    <message>
+        <source>Logbook</source>
+        <translation>Bitácora</translation>
+    </message>
 </context>
 <context>
     <name>arc::ui</name>
@@ -543,6 +547,81 @@
         <source>Photo</source>
         <translation>Foto</translation>
     </message>
+    <message>
+        <source>Close  Esc</source>
+        <translation>Cerrar  Esc</translation>
+    </message>
+</context>
+<context>
+    <name>arc::ui::BackupsPanel</name>
+    <message>
+        <source>Make a copy now</source>
+        <translation>Hacer una copia ahora</translation>
+    </message>
+    <message>
+        <source>Make a logbook of the chosen copy…</source>
+        <translation>Hacer una bitácora de la copia elegida…</translation>
+    </message>
+    <message>
+        <source>Copies</source>
+        <translation>Copias</translation>
+    </message>
+    <message>
+        <source>every hours</source>
+        <translation>cada tantas horas</translation>
+    </message>
+    <message>
+        <source>copies at most</source>
+        <translation>copias como máximo</translation>
+    </message>
+    <message>
+        <source>days at most</source>
+        <translation>días como máximo</translation>
+    </message>
+    <message>
+        <source>megabytes at most</source>
+        <translation>megabytes como máximo</translation>
+    </message>
+    <message>
+        <source>%1   %2   %3</source>
+        <translation>%1   %2   %3</translation>
+    </message>
+    <message>
+        <source>There is no copy yet. One is made by itself after the first entries; it can be made while you work.</source>
+        <translation>Aún no hay copia. Se hace sola tras las primeras entradas; puede hacerse mientras trabaja.</translation>
+    </message>
+    <message>
+        <source>Copies are made by themselves while you work, in %1. Put one of them on a stick from time to time: a copy on the same disk does not help when the disk fails.</source>
+        <translation>Las copias se hacen solas mientras trabaja, en %1. Ponga una de vez en cuando en una memoria USB: una copia en el mismo disco no ayuda cuando el disco falla.</translation>
+    </message>
+    <message>
+        <source>Copying…</source>
+        <translation>Copiando…</translation>
+    </message>
+    <message>
+        <source>Copying the logbook</source>
+        <translation>Copiando la bitácora</translation>
+    </message>
+    <message>
+        <source>Copied: %1</source>
+        <translation>Copiada: %1</translation>
+    </message>
+    <message>
+        <source>Folder for the new logbook</source>
+        <translation>Carpeta para la bitácora nueva</translation>
+    </message>
+    <message>
+        <source>Checking the copy…</source>
+        <translation>Revisando la copia…</translation>
+    </message>
+    <message>
+        <source>Making a logbook of a copy</source>
+        <translation>Haciendo una bitácora de una copia</translation>
+    </message>
+    <message>
+        <source>The copy is sound; the new logbook is %1. Open it with arcwright. This one stays as it is.</source>
+        <translation>La copia está sana; la bitácora nueva es %1. Ábrala con arcwright. Esta queda como está.</translation>
+    </message>
 </context>
 <context>
     <name>arc::ui::BaselineBar</name>
@@ -592,6 +671,17 @@
     <message>
         <source>, in use now</source>
         <translation>, en uso ahora</translation>
+    </message>
+</context>
+<context>
+    <name>arc::ui::BookBar</name>
+    <message>
+        <source>State of the logbook</source>
+        <translation>Estado de la bitácora</translation>
+    </message>
+    <message>
+        <source>What is readable, and rescue</source>
+        <translation>Qué se puede leer, y rescate</translation>
     </message>
 </context>
 <context>
@@ -888,6 +978,10 @@
         <source>Final record no. %1 was issued on %2 by %3; a later one supersedes it</source>
         <translation>El acta final n.º %1 se emitió el %2 por %3; una posterior la sustituye</translation>
     </message>
+    <message>
+        <source>Record no. %1 was issued twice, on two laptops. Issue the record again: it gets no. %2 and supersedes both.</source>
+        <translation>El acta n.º %1 se emitió dos veces, en dos portátiles. Emita el acta de nuevo: recibe el n.º %2 y sustituye a ambas.</translation>
+    </message>
 </context>
 <context>
     <name>arc::ui::Comb</name>
@@ -913,6 +1007,128 @@
     <message>
         <source>groove %1, %2: %3 dB in the baseline, %4 dB now (n = %5), alone %6 dB</source>
         <translation>ranura %1, %2: %3 dB en la línea base, %4 dB ahora (n = %5), por separado %6 dB</translation>
+    </message>
+</context>
+<context>
+    <name>arc::ui::ConditionPanel</name>
+    <message>
+        <source>open for writing</source>
+        <translation>abierta para escribir</translation>
+    </message>
+    <message>
+        <source>open for reading only</source>
+        <translation>abierta solo para leer</translation>
+    </message>
+    <message>
+        <source>damaged, open for reading only</source>
+        <translation>dañada, abierta solo para leer</translation>
+    </message>
+    <message>
+        <source>What is readable</source>
+        <translation>Qué se puede leer</translation>
+    </message>
+    <message>
+        <source>Check the whole logbook</source>
+        <translation>Revisar toda la bitácora</translation>
+    </message>
+    <message>
+        <source>Rescue what is readable into a new logbook…</source>
+        <translation>Rescatar lo legible en una bitácora nueva…</translation>
+    </message>
+    <message>
+        <source>A check walks through every page of the file, and through the journal with its hashes; it may take a while and can be stopped.</source>
+        <translation>La revisión recorre cada página del archivo y el diario con sus huellas; puede tardar y se puede parar.</translation>
+    </message>
+    <message>
+        <source>Checking…</source>
+        <translation>Revisando…</translation>
+    </message>
+    <message>
+        <source>Checking the logbook</source>
+        <translation>Revisando la bitácora</translation>
+    </message>
+    <message>
+        <source>Damage was found. Nothing more is written into this logbook.</source>
+        <translation>Se hallaron daños. Ya no se escribe nada en esta bitácora.</translation>
+    </message>
+    <message>
+        <source>Every page is whole.</source>
+        <translation>Cada página está entera.</translation>
+    </message>
+    <message>
+        <source>Folder for the rescued logbook</source>
+        <translation>Carpeta para la bitácora rescatada</translation>
+    </message>
+    <message>
+        <source>Rescuing…</source>
+        <translation>Rescatando…</translation>
+    </message>
+    <message>
+        <source>Rescuing the logbook</source>
+        <translation>Rescatando la bitácora</translation>
+    </message>
+    <message>
+        <source>Rescued into %1: %2 entries as they were, %3 in part, %4 lost. Open it with arcwright; the damaged one was not touched.</source>
+        <translation>Rescatado en %1: %2 entradas tal como eran, %3 en parte, %4 perdidas. Ábrala con arcwright; la dañada no se tocó.</translation>
+    </message>
+    <message>
+        <source>Not whole:</source>
+        <translation>No enteras:</translation>
+    </message>
+</context>
+<context>
+    <name>arc::ui::DevicesPanel</name>
+    <message>
+        <source>this laptop</source>
+        <translation>este portátil</translation>
+    </message>
+    <message>
+        <source>accepted</source>
+        <translation>aceptado</translation>
+    </message>
+    <message>
+        <source>not accepted</source>
+        <translation>no aceptada</translation>
+    </message>
+    <message>
+        <source>Each laptop signs with a key of its own. Who takes in its satchels compares the key by phone once and gives the laptop a name.</source>
+        <translation>Cada portátil firma con una clave propia. Quien toma sus valijas compara la clave una vez por teléfono y da un nombre al portátil.</translation>
+    </message>
+    <message>
+        <source>The key of this laptop</source>
+        <translation>La clave de este portátil</translation>
+    </message>
+    <message>
+        <source>Laptops</source>
+        <translation>Portátiles</translation>
+    </message>
+    <message>
+        <source>Accept or rename  N</source>
+        <translation>Aceptar o cambiar el nombre  N</translation>
+    </message>
+    <message>
+        <source>Accept the chosen laptop, or rename it</source>
+        <translation>Aceptar el portátil elegido, o cambiarle el nombre</translation>
+    </message>
+    <message>
+        <source>This laptop needs no name here.</source>
+        <translation>Este portátil no necesita nombre aquí.</translation>
+    </message>
+    <message>
+        <source>Name of the laptop with the key %1</source>
+        <translation>Nombre del portátil con la clave %1</translation>
+    </message>
+    <message>
+        <source>Name</source>
+        <translation>Nombre</translation>
+    </message>
+    <message>
+        <source>Give the name</source>
+        <translation>Dar el nombre</translation>
+    </message>
+    <message>
+        <source>Satchels of %1 are taken in from now on.</source>
+        <translation>Desde ahora se toman las valijas de %1.</translation>
     </message>
 </context>
 <context>
@@ -1505,6 +1721,34 @@
         <source>History: %1</source>
         <translation>Historia: %1</translation>
     </message>
+    <message>
+        <source>Close  Esc</source>
+        <translation>Cerrar  Esc</translation>
+    </message>
+    <message>
+        <source>Looking for the record…</source>
+        <translation>Buscando el registro…</translation>
+    </message>
+    <message>
+        <source>Looking for the record of a journal line</source>
+        <translation>Buscando el registro de una línea del diario</translation>
+    </message>
+    <message>
+        <source>This line wrote many records at once, as an import does. Find one of them by Search on Today, then ask for its history.</source>
+        <translation>Esta línea escribió muchos registros a la vez, como una importación. Busque uno en Hoy y pida luego su historia.</translation>
+    </message>
+    <message>
+        <source>Nothing is written about it yet.</source>
+        <translation>Aún no hay nada escrito sobre esto.</translation>
+    </message>
+    <message>
+        <source>Written once and never changed.</source>
+        <translation>Escrito una vez y nunca cambiado.</translation>
+    </message>
+    <message>
+        <source>%1 entries, oldest first. Nothing is overwritten; the last one counts.</source>
+        <translation>%1 entradas, la más antigua primero. Nada se sobrescribe; vale la última.</translation>
+    </message>
 </context>
 <context>
     <name>arc::ui::ImportPanel</name>
@@ -1822,6 +2066,29 @@
         <source>job %1</source>
         <translation>obra %1</translation>
     </message>
+    <message>
+        <source>Record no. %1</source>
+        <translation>Acta n.º %1</translation>
+    </message>
+    <message>
+        <source>number given twice; %1</source>
+        <translation>número dado dos veces; %1</translation>
+    </message>
+    <message>
+        <source>superseded by no. %1</source>
+        <translation>sustituida por la n.º %1</translation>
+    </message>
+    <message>
+        <source>Issued on %1 by %2</source>
+        <translation>Emitida el %1 por %2</translation>
+    </message>
+</context>
+<context>
+    <name>arc::ui::JournalPanel</name>
+    <message>
+        <source>%1 lines; each carries the hash of the one before. Enter: the history of what a line is about.</source>
+        <translation>%1 líneas; cada una lleva la huella de la anterior. Intro: la historia de lo que trata una línea.</translation>
+    </message>
 </context>
 <context>
     <name>arc::ui::JournalTable</name>
@@ -1832,6 +2099,56 @@
     <message>
         <source>who</source>
         <translation>quién</translation>
+    </message>
+    <message>
+        <source>what</source>
+        <translation>qué</translation>
+    </message>
+    <message>
+        <source>from where</source>
+        <translation>desde dónde</translation>
+    </message>
+    <message>
+        <source>row</source>
+        <translation>fila</translation>
+    </message>
+</context>
+<context>
+    <name>arc::ui::JournalView</name>
+    <message>
+        <source>Journal lines</source>
+        <translation>Líneas del diario</translation>
+    </message>
+    <message>
+        <source>The chosen line</source>
+        <translation>La línea elegida</translation>
+    </message>
+    <message>
+        <source>by %1</source>
+        <translation>por %1</translation>
+    </message>
+    <message>
+        <source>from %1</source>
+        <translation>desde %1</translation>
+    </message>
+    <message>
+        <source>journal row %1</source>
+        <translation>fila %1 del diario</translation>
+    </message>
+    <message>
+        <source>hash %1…</source>
+        <translation>huella %1…</translation>
+    </message>
+</context>
+<context>
+    <name>arc::ui::Keeper</name>
+    <message>
+        <source>Checking the logbook</source>
+        <translation>Revisando la bitácora</translation>
+    </message>
+    <message>
+        <source>Copying the logbook</source>
+        <translation>Copiando la bitácora</translation>
     </message>
 </context>
 <context>
@@ -2014,6 +2331,53 @@
     <message>
         <source>limits of care</source>
         <translation>límites de cuidado</translation>
+    </message>
+</context>
+<context>
+    <name>arc::ui::LogbookPage</name>
+    <message>
+        <source>Logbook</source>
+        <translation>Bitácora</translation>
+    </message>
+    <message>
+        <source>What was written, by whom and from where; handing over, taking in, and copies</source>
+        <translation>Qué se escribió, quién y desde dónde; entregar, tomar y copias</translation>
+    </message>
+    <message>
+        <source>Parts of the logbook</source>
+        <translation>Partes de la bitácora</translation>
+    </message>
+    <message>
+        <source>Journal</source>
+        <translation>Diario</translation>
+    </message>
+    <message>
+        <source>Hand over</source>
+        <translation>Entregar</translation>
+    </message>
+    <message>
+        <source>Take in</source>
+        <translation>Tomar</translation>
+    </message>
+    <message>
+        <source>Edited twice</source>
+        <translation>Editado dos veces</translation>
+    </message>
+    <message>
+        <source>Laptops</source>
+        <translation>Portátiles</translation>
+    </message>
+    <message>
+        <source>Copies</source>
+        <translation>Copias</translation>
+    </message>
+    <message>
+        <source>Condition</source>
+        <translation>Estado</translation>
+    </message>
+    <message>
+        <source>Logbook: %1</source>
+        <translation>Bitácora: %1</translation>
     </message>
 </context>
 <context>
@@ -2419,6 +2783,10 @@
         <source>Help: %1</source>
         <translation>Ayuda: %1</translation>
     </message>
+    <message>
+        <source>History of what is chosen: who wrote what, when, from where</source>
+        <translation>Historia de lo elegido: quién escribió qué, cuándo y desde dónde</translation>
+    </message>
 </context>
 <context>
     <name>arc::ui::OrdersAside</name>
@@ -2468,6 +2836,89 @@
     <message>
         <source>Limits of care</source>
         <translation>Límites de cuidado</translation>
+    </message>
+</context>
+<context>
+    <name>arc::ui::PackPanel</name>
+    <message>
+        <source>A satchel is one signed file for another logbook: by stick, by mail, any way you like. Packing the same again, or more than needed, does no harm.</source>
+        <translation>Una valija es un archivo firmado para otra bitácora: en memoria USB, por correo, como quiera. Empaquetar lo mismo otra vez, o más de lo necesario, no hace daño.</translation>
+    </message>
+    <message>
+        <source>What is handed over</source>
+        <translation>Qué se entrega</translation>
+    </message>
+    <message>
+        <source>everything</source>
+        <translation>todo</translation>
+    </message>
+    <message>
+        <source>what was written since a day</source>
+        <translation>lo escrito desde un día</translation>
+    </message>
+    <message>
+        <source>one job</source>
+        <translation>una obra</translation>
+    </message>
+    <message>
+        <source>Since</source>
+        <translation>Desde</translation>
+    </message>
+    <message>
+        <source>Job</source>
+        <translation>Obra</translation>
+    </message>
+    <message>
+        <source>Passphrase</source>
+        <translation>Frase de paso</translation>
+    </message>
+    <message>
+        <source>none: who has the file can read it</source>
+        <translation>ninguna: quien tenga el archivo puede leerlo</translation>
+    </message>
+    <message>
+        <source>Passphrase once more</source>
+        <translation>La frase de paso otra vez</translation>
+    </message>
+    <message>
+        <source>What</source>
+        <translation>Qué</translation>
+    </message>
+    <message>
+        <source>Once more</source>
+        <translation>Otra vez</translation>
+    </message>
+    <message>
+        <source>Write the satchel…</source>
+        <translation>Escribir la valija…</translation>
+    </message>
+    <message>
+        <source>The two passphrases are not the same. Type it once more.</source>
+        <translation>Las dos frases de paso no son iguales. Escríbala otra vez.</translation>
+    </message>
+    <message>
+        <source>There is no job in this logbook yet.</source>
+        <translation>Aún no hay obra en esta bitácora.</translation>
+    </message>
+    <message>
+        <source>Folder for the satchel</source>
+        <translation>Carpeta para la valija</translation>
+    </message>
+    <message>
+        <source>Packing…</source>
+        <translation>Empaquetando…</translation>
+    </message>
+    <message>
+        <source>Packing a satchel</source>
+        <translation>Empaquetando una valija</translation>
+    </message>
+    <message>
+        <source>%1 entries are in %2, signed by this laptop%3.</source>
+        <translation>%1 entradas están en %2, firmadas por este portátil%3.</translation>
+    </message>
+    <message>
+        <source> and sealed. Tell the passphrase another way than the file</source>
+        <translation> y selladas. Diga la frase de paso por otro camino que el archivo</translation>
     </message>
 </context>
 <context>
@@ -2752,6 +3203,18 @@
     <message>
         <source>Verifying</source>
         <translation>Verificando</translation>
+    </message>
+    <message>
+        <source>Paper of the record</source>
+        <translation>Papel del acta</translation>
+    </message>
+    <message>
+        <source>paper</source>
+        <translation>papel</translation>
+    </message>
+    <message>
+        <source>Go on</source>
+        <translation>Seguir</translation>
     </message>
 </context>
 <context>
@@ -3067,6 +3530,10 @@
         <source>Closure %1</source>
         <translation>Caja %1</translation>
     </message>
+    <message>
+        <source>fibre %1, %2</source>
+        <translation>fibra %1, %2</translation>
+    </message>
 </context>
 <context>
     <name>arc::ui::SpliceTable</name>
@@ -3211,6 +3678,129 @@
     <message>
         <source>%1 %</source>
         <translation>%1 %</translation>
+    </message>
+    <message>
+        <source>accepted</source>
+        <translation>aceptada</translation>
+    </message>
+</context>
+<context>
+    <name>arc::ui::TakeInPanel</name>
+    <message>
+        <source>%1, key %2, packed %3</source>
+        <translation>%1, clave %2, empaquetada %3</translation>
+    </message>
+    <message>
+        <source>, sealed</source>
+        <translation>, sellada</translation>
+    </message>
+    <message>
+        <source>All of a satchel is taken in or nothing, in any order, any number of times: what is here already is not doubled.</source>
+        <translation>De una valija se toma todo o nada, en cualquier orden, cuantas veces sea: lo que ya está aquí no se duplica.</translation>
+    </message>
+    <message>
+        <source>Choose a satchel…</source>
+        <translation>Elegir una valija…</translation>
+    </message>
+    <message>
+        <source>Passphrase of the satchel</source>
+        <translation>Frase de paso de la valija</translation>
+    </message>
+    <message>
+        <source>passphrase, if it has one</source>
+        <translation>frase de paso, si la tiene</translation>
+    </message>
+    <message>
+        <source>Take it in</source>
+        <translation>Tomarla</translation>
+    </message>
+    <message>
+        <source>Satchels of laptops nobody has accepted yet</source>
+        <translation>Valijas de portátiles que nadie ha aceptado aún</translation>
+    </message>
+    <message>
+        <source>They lie beside the logbook; nothing of them is in it. Compare the key with the one that the other laptop shows under Laptops, by phone, then accept it.</source>
+        <translation>Están junto a la bitácora; nada de ellas está dentro. Compare por teléfono la clave con la que el otro portátil muestra en Portátiles y después acéptelo.</translation>
+    </message>
+    <message>
+        <source>Waiting satchels</source>
+        <translation>Valijas en espera</translation>
+    </message>
+    <message>
+        <source>Accept the laptop  A</source>
+        <translation>Aceptar el portátil  A</translation>
+    </message>
+    <message>
+        <source>Throw the satchel away  X</source>
+        <translation>Tirar la valija  X</translation>
+    </message>
+    <message>
+        <source>Accept the laptop of the chosen satchel</source>
+        <translation>Aceptar el portátil de la valija elegida</translation>
+    </message>
+    <message>
+        <source>Throw the chosen waiting satchel away</source>
+        <translation>Tirar la valija en espera elegida</translation>
+    </message>
+    <message>
+        <source>Satchel to take in</source>
+        <translation>Valija por tomar</translation>
+    </message>
+    <message>
+        <source>Satchels (*.satchel)</source>
+        <translation>Valijas (*.satchel)</translation>
+    </message>
+    <message>
+        <source>All files (*)</source>
+        <translation>Todos los archivos (*)</translation>
+    </message>
+    <message>
+        <source>Reading what it says…</source>
+        <translation>Leyendo lo que dice…</translation>
+    </message>
+    <message>
+        <source>Reading a satchel</source>
+        <translation>Leyendo una valija</translation>
+    </message>
+    <message>
+        <source>Taking it in…</source>
+        <translation>Tomándola…</translation>
+    </message>
+    <message>
+        <source>Taking in a satchel</source>
+        <translation>Tomando una valija</translation>
+    </message>
+    <message>
+        <source>Nobody has accepted the laptop that signed it (%1, key %2): the satchel waits below, and nothing of it is in the logbook.</source>
+        <translation>Nadie ha aceptado el portátil que la firmó (%1, clave %2): la valija espera abajo y nada de ella está en la bitácora.</translation>
+    </message>
+    <message>
+        <source>%1 new entries from %2; %3 were here already.</source>
+        <translation>%1 entradas nuevas de %2; %3 ya estaban aquí.</translation>
+    </message>
+    <message>
+        <source>%1 records were edited here and there: look at them under Edited twice.</source>
+        <translation>%1 registros se editaron aquí y allá: mírelos en Editado dos veces.</translation>
+    </message>
+    <message>
+        <source>Name</source>
+        <translation>Nombre</translation>
+    </message>
+    <message>
+        <source>Does the other laptop show the key %1? Then give it a name; its satchels are taken in from now on.</source>
+        <translation>¿Muestra el otro portátil la clave %1? Entonces dele un nombre; desde ahora se toman sus valijas.</translation>
+    </message>
+    <message>
+        <source>Accept</source>
+        <translation>Aceptar</translation>
+    </message>
+    <message>
+        <source>Press X once more to throw %1 away.</source>
+        <translation>Pulse X otra vez para tirar %1.</translation>
+    </message>
+    <message>
+        <source>The satchel was thrown away; nothing of it was in the logbook.</source>
+        <translation>La valija se tiró; nada de ella estaba en la bitácora.</translation>
     </message>
 </context>
 <context>
@@ -3423,6 +4013,81 @@
     <message>
         <source>out of service</source>
         <translation>fuera de servicio</translation>
+    </message>
+</context>
+<context>
+    <name>arc::ui::TwicePanel</name>
+    <message>
+        <source>%1 on %2, %3</source>
+        <translation>%1 en %2, %3</translation>
+    </message>
+    <message>
+        <source>Closeout record no. %1 of %2 was issued twice: %3.</source>
+        <translation>El acta de cierre n.º %1 de %2 se emitió dos veces: %3.</translation>
+    </message>
+    <message>
+        <source>; </source>
+        <translation>; </translation>
+    </message>
+    <message>
+        <source>No. %1 supersedes both.</source>
+        <translation>La n.º %1 sustituye a ambas.</translation>
+    </message>
+    <message>
+        <source>Issue the record again on Closeout: the new one supersedes both.</source>
+        <translation>Emita el acta de nuevo en Cierre: la nueva sustituye a ambas.</translation>
+    </message>
+    <message>
+        <source>Records edited twice</source>
+        <translation>Registros editados dos veces</translation>
+    </message>
+    <message>
+        <source>Keep version %1 of the record edited twice</source>
+        <translation>Conservar la versión %1 del registro editado dos veces</translation>
+    </message>
+    <message>
+        <source>Looking for records edited twice</source>
+        <translation>Buscando registros editados dos veces</translation>
+    </message>
+    <message>
+        <source>No record was edited on two laptops without one knowing of the other.</source>
+        <translation>Ningún registro se editó en dos portátiles sin que uno supiera del otro.</translation>
+    </message>
+    <message>
+        <source>These were edited on two laptops, neither knowing of the other. The later one shows until somebody chooses; both stay in the history. Press the number of the one to keep.</source>
+        <translation>Estos se editaron en dos portátiles sin que uno supiera del otro. Se ve el posterior hasta que alguien elija; ambos quedan en la historia. Pulse el número del que se conserva.</translation>
+    </message>
+    <message>
+        <source>Version %1, shows now</source>
+        <translation>Versión %1, se ve ahora</translation>
+    </message>
+    <message>
+        <source>Version %1</source>
+        <translation>Versión %1</translation>
+    </message>
+    <message>
+        <source>, by %1</source>
+        <translation>, por %1</translation>
+    </message>
+    <message>
+        <source>, from %1, %2</source>
+        <translation>, desde %1, %2</translation>
+    </message>
+    <message>
+        <source>Keep this one  %1</source>
+        <translation>Conservar esta  %1</translation>
+    </message>
+    <message>
+        <source>Writing the decision…</source>
+        <translation>Escribiendo la decisión…</translation>
+    </message>
+    <message>
+        <source>Settling a record edited twice</source>
+        <translation>Resolviendo un registro editado dos veces</translation>
+    </message>
+    <message>
+        <source>Kept: %1. The other stays in the history.</source>
+        <translation>Conservado: %1. El otro queda en la historia.</translation>
     </message>
 </context>
 <context>

@@ -126,6 +126,43 @@ TEST_F(CloseoutCommand, ThePagesCarryTheRowsAsText) {
     EXPECT_EQ(shell("pdfimages -list '" + folder("draft") + "/record.pdf' | tail -n +3").text, "");
 }
 
+TEST_F(CloseoutCommand, AChangedBitOfAnyFileIsFoundThePagesToo) {
+    ASSERT_EQ(run({"--out", folder("draft")}).code, 0);
+    // Pages, workbook, two tables of data, manifest, signature.
+    EXPECT_EQ(test::flipSomeBits(folder("draft"), 200), 6u * 200);
+    NoProgress progress;
+    EXPECT_TRUE(storage::verifyCloseout(folder("draft"), progress)) << "all was put back";
+}
+
+TEST_F(CloseoutCommand, AChangedBitOfABigRecordIsFound) {
+    {
+        auto book = storage::openLogbook(path(), storage::OpenMode::ReadWrite, clock, random);
+        std::vector<Entry> entries;
+        for (int n = 0; n < 2'000; ++n) {
+            SpliceArc arc =
+                test::arcWith(1000 + n, "2031-03-03T12:00:00+01:00", std::to_string(5 + n), Loss{30}, 1);
+            arc.at.ms += n * std::int64_t{60'000};
+            entries.emplace_back(arc);
+        }
+        append(**book, entries);
+    }
+    ASSERT_EQ(run({"--out", folder("big")}).code, 0);
+    EXPECT_EQ(test::flipSomeBits(folder("big"), 12), 6u * 12);
+}
+
+TEST_F(CloseoutCommand, ThePaperIsTheCrewsChoiceUnlessAsked) {
+    {
+        auto book = storage::openLogbook(path(), storage::OpenMode::ReadWrite, clock, random);
+        append(**book, {closeout::paperSetting(closeout::PaperSize::Letter)});
+    }
+    ASSERT_EQ(run({"--out", folder("chosen")}).code, 0);
+    ASSERT_EQ(run({"--out", folder("asked"), "--paper", "a4"}).code, 0);
+    EXPECT_NE(shell("pdfinfo '" + folder("chosen") + "/record.pdf'").text.find("612 x 792 pts"),
+              std::string::npos);
+    EXPECT_NE(shell("pdfinfo '" + folder("asked") + "/record.pdf'").text.find("595 x 842 pts"),
+              std::string::npos);
+}
+
 TEST_F(CloseoutCommand, PaperIsAsAsked) {
     ASSERT_EQ(run({"--out", folder("a4")}).code, 0);
     ASSERT_EQ(run({"--out", folder("letter"), "--paper", "letter"}).code, 0);

@@ -7,6 +7,7 @@
 #include <filesystem>
 #include <fstream>
 #include <gtest/gtest.h>
+#include <random>
 #include <string>
 #include <sys/wait.h>
 #include <unistd.h>
@@ -88,6 +89,30 @@ inline std::size_t flipBits(const std::filesystem::path& folder, Bits bits) {
                 ++flips;
             }
             EXPECT_EQ(::pwrite(file, &bytes[i], 1, static_cast<off_t>(i)), 1);
+        }
+        ::close(file);
+    }
+    return flips;
+}
+
+/// Flips that many bits of every file, spread by chance, and expects the verification to notice each; puts
+/// all back. Answers how many were flipped.
+inline std::size_t flipSomeBits(const std::filesystem::path& folder, std::size_t ofEachFile) {
+    NoProgress progress;
+    std::mt19937 random(20310303);
+    std::size_t flips = 0;
+    for (const auto& entry : std::filesystem::directory_iterator(folder)) {
+        const std::string bytes = contents(entry.path());
+        const int file = ::open(entry.path().c_str(), O_WRONLY | O_CLOEXEC);
+        EXPECT_GE(file, 0);
+        for (std::size_t n = 0; n < ofEachFile && !bytes.empty(); ++n) {
+            const std::size_t i = random() % bytes.size();
+            const char flipped = static_cast<char>(bytes[i] ^ (1 << random() % 8));
+            EXPECT_EQ(::pwrite(file, &flipped, 1, static_cast<off_t>(i)), 1);
+            if (storage::verifyCloseout(folder, progress))
+                ADD_FAILURE() << entry.path().filename() << ", byte " << i;
+            EXPECT_EQ(::pwrite(file, &bytes[i], 1, static_cast<off_t>(i)), 1);
+            ++flips;
         }
         ::close(file);
     }

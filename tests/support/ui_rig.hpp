@@ -23,7 +23,7 @@
 namespace arc::test {
 
 /// Imports are real unless the test answers them; closeouts are answered by the test.
-class RigBench final : public Workbench {
+class RigBench : public Workbench {
   public:
     RigBench(std::filesystem::path book, Clock& clock, Random& random)
         : book_(std::move(book)), clock_(clock), random_(random) {}

@@ -1,12 +1,19 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/logbook/logbook_page.hpp"
 
-#include <QKeyEvent>
 #include <QListWidget>
 #include <QStackedWidget>
 #include <QVBoxLayout>
 
+#include <algorithm>
+
+#include "ui/logbook/backups_panel.hpp"
+#include "ui/logbook/condition_panel.hpp"
+#include "ui/logbook/devices_panel.hpp"
 #include "ui/logbook/journal_panel.hpp"
+#include "ui/logbook/pack_panel.hpp"
+#include "ui/logbook/take_in_panel.hpp"
+#include "ui/logbook/twice_panel.hpp"
 #include "ui/theme/icons.hpp"
 #include "ui/theme/theme.hpp"
 #include "ui/widgets/page_head.hpp"
@@ -17,10 +24,10 @@ namespace arc::ui {
 LogbookPage::LogbookPage(Session& session, QWidget* parent) : Page(parent), m_session(session) {
     const Theme theme = currentTheme();
     auto* box = pageLayout(this);
-    m_head = new PageHead(this);
-    m_head->setTitle(tr("Logbook"));
-    m_head->setLine(tr("What was written, by whom and from where"));
-    box->addWidget(m_head);
+    auto* head = new PageHead(this);
+    head->setTitle(tr("Logbook"));
+    head->setLine(tr("What was written, by whom and from where; handing over, taking in, and copies"));
+    box->addWidget(head);
     auto* row = new QHBoxLayout;
     row->setSpacing(theme.px(20));
     box->addLayout(row, 1);
@@ -35,7 +42,16 @@ LogbookPage::LogbookPage(Session& session, QWidget* parent) : Page(parent), m_se
     row->addWidget(places);
     m_stack = new QStackedWidget(this);
     row->addWidget(m_stack, 1);
-    add(tr("Journal"), QStringLiteral("logbook"), new JournalPanel(session, m_stack));
+    add("journal", tr("Journal"), QStringLiteral("logbook"), new JournalPanel(session, m_stack));
+    add("pack", tr("Hand over"), QStringLiteral("export"), new PackPanel(session, m_stack));
+    auto* takeIn = new TakeInPanel(session, m_stack);
+    add("take_in", tr("Take in"), QStringLiteral("import"), takeIn);
+    auto* twice = new TwicePanel(session, m_stack);
+    add("twice", tr("Edited twice"), QStringLiteral("warning"), twice);
+    add("devices", tr("Laptops"), QStringLiteral("people"), new DevicesPanel(session, m_stack));
+    add("backups", tr("Copies"), QStringLiteral("redo"), new BackupsPanel(session, m_stack));
+    add("condition", tr("Condition"), QStringLiteral("check"), new ConditionPanel(session, m_stack));
+    connect(takeIn, &TakeInPanel::editsFound, twice, &Panel::refresh);
     connect(m_list, &QListWidget::currentRowChanged, this, [this](int index) {
         if (index < 0) return;
         m_stack->setCurrentIndex(index);
@@ -51,34 +67,41 @@ LogbookPage::LogbookPage(Session& session, QWidget* parent) : Page(parent), m_se
     m_list->setCurrentRow(0);
 }
 
-void LogbookPage::add(const QString& name, const QString& picture, Panel* panel) {
+void LogbookPage::add(const char* key, const QString& name, const QString& picture, Panel* panel) {
     const Theme theme = currentTheme();
     auto* item = new QListWidgetItem(icon(picture, theme.colour(Role::Accent)), name, m_list);
     item->setSizeHint({theme.px(180), theme.px(44)});
-    m_panels.push_back(panel);
-    m_names.push_back(name);
+    m_parts.push_back({name, panel});
     m_stack->addWidget(panel);
     connect(panel, &Panel::countChanged, this, &LogbookPage::nameAll);
+    m_session.actions().add({QStringLiteral("logbook.") + QLatin1String(key),
+                             tr("Logbook: %1").arg(name),
+                             {},
+                             picture,
+                             Screen::Logbook},
+                            this, [this, row = m_list->row(item)] {
+                                m_list->setCurrentRow(row);
+                                if (auto* first = shown()->firstFocus()) first->setFocus();
+                            });
 }
 
 void LogbookPage::nameAll() {
-    for (std::size_t i = 0; i < m_panels.size(); ++i) {
-        const QString count = m_panels[i]->count();
+    for (std::size_t i = 0; i < m_parts.size(); ++i) {
+        const QString count = m_parts[i].panel->count();
         m_list->item(static_cast<int>(i))
-            ->setText(count.isEmpty() ? m_names[i] : QStringLiteral("%1  (%2)").arg(m_names[i], count));
+            ->setText(count.isEmpty() ? m_parts[i].name
+                                      : QStringLiteral("%1  (%2)").arg(m_parts[i].name, count));
     }
 }
 
 Panel* LogbookPage::shown() const {
-    return m_panels[static_cast<std::size_t>(m_stack->currentIndex())];
-}
-
-void LogbookPage::showPanel(int index) {
-    m_list->setCurrentRow(index);
+    return m_parts[static_cast<std::size_t>(m_stack->currentIndex())].panel;
 }
 
 void LogbookPage::open(const Target& /*target*/) {
-    shown()->refresh();
+    // The numbers beside the names are of all parts.
+    for (const auto& part : m_parts)
+        if (part.panel == shown() || part.panel->counts()) part.panel->refresh();
 }
 
 QWidget* LogbookPage::firstFocus() {
@@ -90,7 +113,7 @@ std::optional<Subject> LogbookPage::subject() {
 }
 
 bool LogbookPage::settled() const {
-    return shown()->settled();
+    return std::ranges::all_of(m_parts, [](const Part& part) { return part.panel->settled(); });
 }
 
 }  // namespace arc::ui

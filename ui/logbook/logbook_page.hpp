@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Logbook: the book itself. Its journal, handing over and taking in, who may write into it, and its copies.
+// Logbook: the book itself. Its journal, handing over and taking in, which laptops are known, and its copies.
 #pragma once
 #include <vector>
 
@@ -11,7 +11,6 @@ class QStackedWidget;
 
 namespace arc::ui {
 
-class PageHead;
 class Panel;
 
 class LogbookPage : public Page {
@@ -23,21 +22,21 @@ class LogbookPage : public Page {
     [[nodiscard]] QWidget* firstFocus() override;
     [[nodiscard]] std::optional<Subject> subject() override;
     [[nodiscard]] bool settled() const override;
-    /// By its place in the list.
-    void showPanel(int index);
-    [[nodiscard]] int panelCount() const { return static_cast<int>(m_panels.size()); }
 
   private:
-    void add(const QString& name, const QString& icon, Panel* panel);
+    struct Part {
+        QString name;
+        Panel* panel;
+    };
+    /// `key`: its action is "logbook.KEY".
+    void add(const char* key, const QString& name, const QString& icon, Panel* panel);
     void nameAll();
     [[nodiscard]] Panel* shown() const;
 
     Session& m_session;
-    PageHead* m_head;
     QListWidget* m_list;
     QStackedWidget* m_stack;
-    std::vector<Panel*> m_panels;
-    std::vector<QString> m_names;
+    std::vector<Part> m_parts;
 };
 
 }  // namespace arc::ui

@@ -20,6 +20,8 @@ class Panel : public QWidget {
     [[nodiscard]] virtual bool settled() const { return true; }
     /// A word beside its name in the list: "2"; empty: none.
     [[nodiscard]] virtual QString count() const { return {}; }
+    /// Whether it ever has such a word.
+    [[nodiscard]] virtual bool counts() const { return false; }
 
   Q_SIGNALS:
     void countChanged();

@@ -119,7 +119,7 @@ void measuredTable(Sheet& sheet, const ClosureSection& section) {
     if (!hasAny) return;
     Table table(sheet, words(section.label) + ": measured losses, dB",
                 {{"Fibre", 13, Across::Right},
-                 {"", 22},
+                 {"Colour", 22},
                  {"nm", 14, Across::Right},
                  {"A to B", 16, Across::Right},
                  {"B to A", 16, Across::Right},
@@ -331,14 +331,14 @@ bool closureTables(Sheet& sheet, const Record& record, Progress& progress) {
         sheet.begins(words(section.label), Rank::Closure);
         Table table(sheet, caption,
                     {{"Fibre A", 14, Across::Right},
-                     {"", 24},
+                     {"Colour", 24},
                      {"Fibre B", 14, Across::Right},
-                     {"", 24},
+                     {"Colour", 24},
                      {"Loss, dB", 15, Across::Right},
                      {"Tries", 10, Across::Right},
                      {"Splicer", 16},
                      {"When", 30},
-                     {"", sheet.width() - 147, Across::Left, Fit::Wrap}},
+                     {"Remark", sheet.width() - 147, Across::Left, Fit::Wrap}},
                     7.8);
         int unit = section.splices.empty() || !section.splices.front().a.place
                        ? 0

@@ -12,11 +12,13 @@
 
 #include "ui/attachments/sheet.hpp"
 #include "ui/history/history_sheet.hpp"
+#include "ui/shell/book_bar.hpp"
 #include "ui/shell/finder.hpp"
 #include "ui/shell/first_run.hpp"
 #include "ui/shell/help.hpp"
 #include "ui/shell/help_pages.hpp"
 #include "ui/shell/job_bar.hpp"
+#include "ui/shell/keeper.hpp"
 #include "ui/shell/page.hpp"
 #include "ui/shell/page_list.hpp"
 #include "ui/shell/rail.hpp"
@@ -37,7 +39,10 @@ void remember(const WindowOptions& options, const QString& key, const QVariant& 
 }  // namespace
 
 MainWindow::MainWindow(Session& session, WindowOptions options, QWidget* parent)
-    : QMainWindow(parent), m_session(session), m_options(std::move(options)) {
+    : QMainWindow(parent),
+      m_session(session),
+      m_options(std::move(options)),
+      m_keeper(new Keeper(session, this)) {
     setWindowTitle(m_options.bookName.empty()
                        ? QStringLiteral("Arcwright")
                        : tr("%1 - Arcwright").arg(QString::fromStdString(m_options.bookName)));
@@ -64,6 +69,7 @@ void MainWindow::build() {
     auto* column = new QVBoxLayout;
     column->setSpacing(0);
     row->addLayout(column, 1);
+    column->addWidget(new BookBar(m_session, *m_keeper, whole));
     m_problem = new ProblemBar(whole);
     column->addWidget(m_problem);
     m_stack = new QStackedWidget(whole);

@@ -16,6 +16,7 @@ namespace arc::ui {
 
 class FirstRun;
 class JobBar;
+class Keeper;
 class Page;
 class ProblemBar;
 class Rail;
@@ -54,6 +55,7 @@ class MainWindow : public QMainWindow {
     Session& m_session;
     WindowOptions m_options;
     Screen m_screen = Screen::Today;
+    Keeper* m_keeper;
     Rail* m_rail = nullptr;
     ProblemBar* m_problem = nullptr;
     JobBar* m_jobs = nullptr;

@@ -3,12 +3,15 @@
 // final records, verification.
 #include "ui/closeout/closeout_page.hpp"
 
+#include <QComboBox>
+#include <QLabel>
 #include <QLineEdit>
 #include <QListView>
 #include <QPushButton>
 
 #include <gtest/gtest.h>
 
+#include "core/closeout/paper.hpp"
 #include "tests/support/ui_rig.hpp"
 #include "ui/care/care_desk.hpp"
 #include "ui/closeout/exception_list.hpp"
@@ -137,6 +140,41 @@ TEST_F(CloseoutScreen, AFailedExportSaysOneSentence) {
     bar()->writeTo("/media/stick", closeout::RecordState::Draft);
     EXPECT_TRUE(eventually([&] { return bar()->outcome().startsWith("The disk is full"); }))
         << bar()->outcome().toStdString();
+}
+
+TEST_F(CloseoutScreen, ANumberThatTwoLaptopsGaveIsSaidUntilItIsSuperseded) {
+    IssuedRecord issued;
+    issued.job = job;
+    issued.manifestSha256 = std::string(64, '0');
+    issued.at = rig.clock.now();
+    const auto issue = [&](const char* by, int number, std::optional<int> supersedes) {
+        issued.id = rig.newId<EntryId>();
+        issued.by = by;
+        issued.number = number;
+        issued.supersedes = supersedes;
+        ASSERT_TRUE(session->save(Entry(issued), Undo::No));
+    };
+    const auto says = [&](const QString& words) {
+        for (const auto* label : page->findChildren<QLabel*>())
+            if (label->text().contains(words)) return true;
+        return false;
+    };
+    issue("Ada", 1, {});
+    issue("Ben", 1, {});
+    EXPECT_TRUE(eventually([&] { return page->settled() && says("no. 1 was issued twice"); }));
+    auto* jobItem = page->findChild<JobTree*>()->topLevelItem(0);
+    ASSERT_EQ(jobItem->childCount(), 3) << "the closure and both records";
+    EXPECT_EQ(jobItem->child(1)->text(0), "Record no. 1");
+    EXPECT_EQ(jobItem->child(2)->text(0), "Record no. 1");
+    issue("Ada", 2, 1);
+    EXPECT_TRUE(eventually([&] { return page->settled() && says("Final record no. 2 was issued"); }));
+}
+
+TEST_F(CloseoutScreen, ThePaperIsChosenByKeyboardAndKept) {
+    auto* paper = page->findChild<QComboBox*>();
+    paper->setFocus();
+    QTest::keyClick(paper, Qt::Key_Down);
+    EXPECT_EQ(closeout::paperOf(*rig.reopened()).value(), closeout::PaperSize::Letter);
 }
 
 TEST_F(CloseoutScreen, ARecordIsVerified) {
