@@ -5,6 +5,7 @@
 #include <charconv>
 #include <utility>
 
+#include "core/analytics/difference_signals.hpp"
 #include "storage/care_cards.hpp"
 
 namespace arc::app {
@@ -45,6 +46,8 @@ Result<CareView> careView(Logbook& book, Instant now) {
     for (const SplicerHistory& history : view.situation.histories)
         if (!history.arcs.empty()) used.push_back(history);
     view.reports = drift::analyse(used, *settings, drift::Detail::VerdictsOnly);
+    if (auto ok = drift::addDifferences(book, used, view.reports, settings->answers); !ok)
+        return tl::unexpected(ok.error());
     view.due = care::dueItems(view.situation, view.reports);
     view.problems = std::move(shelf->refused);
     for (const Problem& problem : view.situation.problems) view.problems.push_back(problem);

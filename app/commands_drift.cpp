@@ -5,6 +5,7 @@
 
 #include "app/command.hpp"
 #include "app/drift_report.hpp"
+#include "core/analytics/difference_signals.hpp"
 #include "core/analytics/drift.hpp"
 #include "core/logbook.hpp"
 #include "storage/sqlite_logbook.hpp"
@@ -61,6 +62,8 @@ Exit runDrift(const Arguments& arguments, Environment& environment) {
 
     // The whole crew is analysed even when one splicer is asked for: the others tell fibre from machine.
     auto reports = drift::analyse(*crew, {*budget, *baselines, *answers}, drift::Detail::VerdictsOnly);
+    if (auto ok = drift::addDifferences(**book, *crew, reports, *answers); !ok)
+        return refuse(ok.error(), environment);
     if (const auto label = arguments.maybe("--splicer")) {
         std::erase_if(reports, [&](const drift::SplicerReport& report) { return report.label != *label; });
         if (reports.empty())

@@ -99,46 +99,4 @@ Result<AgreementReport> agreementReport(Logbook& book, double budget) {
     return report;
 }
 
-Result<void> addDifferenceTraces(Logbook& book, std::span<const SplicerHistory> crew,
-                                 std::vector<SplicerReport>& reports, double budget) {
-    const auto found = agreementReport(book, budget);
-    if (!found) return tl::unexpected(found.error());
-    for (SplicerReport& report : reports) {
-        const auto history = std::find_if(
-            crew.begin(), crew.end(), [&](const SplicerHistory& h) { return h.splicer == report.splicer; });
-        const SplicerAgreement* most = nullptr;
-        for (const SplicerAgreement& one : found->splicers)
-            if (one.splicer == report.splicer && (!most || one.splices.size() > most->splices.size()))
-                most = &one;
-        if (history == crew.end() || !most) continue;
-        Trace trace;
-        trace.chart = ChartKind::Difference;
-        trace.title = "measured against estimated";
-        trace.limit = most->chart.limit;
-        const HistoryArc* last = nullptr;
-        for (std::size_t i = 0; i < most->chart.up.size(); ++i) {
-            const std::int64_t at = most->splices[most->chartFrom + i].at.ms;
-            const auto arc =
-                std::lower_bound(history->arcs.begin(), history->arcs.end(), at,
-                                 [](const HistoryArc& a, std::int64_t ms) { return a.at.ms < ms; });
-            if (arc == history->arcs.end() || arc->at.ms != at) continue;
-            last = &*arc;
-            const auto number = static_cast<std::uint64_t>(arc - history->arcs.begin()) + 1;
-            const auto value = static_cast<float>(std::max(most->chart.up[i], most->chart.down[i]));
-            // Several fibres of one arc: the point after the last of them.
-            if (!trace.arc.empty() && trace.arc.back() == number) {
-                trace.value.back() = value;
-                continue;
-            }
-            trace.arc.push_back(number);
-            trace.value.push_back(value);
-        }
-        if (!last) continue;
-        const std::string key = stratumKey(history->modes[last->mode], last->channels);
-        for (StratumReport& stratum : report.strata)
-            if (stratum.stratum == key) stratum.traces.push_back(trace);
-    }
-    return {};
-}
-
 }  // namespace arc::drift

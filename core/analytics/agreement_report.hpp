@@ -2,12 +2,10 @@
 // Estimate against measurement for every splicer of a logbook.
 #pragma once
 #include <optional>
-#include <span>
 #include <string>
 #include <vector>
 
 #include "core/analytics/agreement.hpp"
-#include "core/analytics/drift.hpp"
 #include "core/logbook.hpp"
 #include "core/result.hpp"
 
@@ -37,12 +35,5 @@ struct AgreementReport {
 
 /// One false signal per so many measured splices of a splicer unless somebody asks for another budget.
 inline constexpr double usualDifferenceBudget = 500;
-
-/// Adds the chart of the difference to the traces of each splicer that was measured from both ends: in the
-/// stratum of its last measured splice, at the wavelength measured most; value = how far the measured losses
-/// have run away from the estimates, either way.
-[[nodiscard]] Result<void> addDifferenceTraces(Logbook& book, std::span<const SplicerHistory> crew,
-                                               std::vector<SplicerReport>& reports,
-                                               double budget = usualDifferenceBudget);
 
 }  // namespace arc::drift

@@ -90,7 +90,10 @@ std::optional<DueItem> itemFor(const Situation& situation, std::span<const kit::
         cleaver = signal.actionTool;
     const ToolId both[] = {report.splicer, cleaver.value_or(report.splicer)};
     const auto tried = triedSince(situation, stratum, signal, both);
-    Advice advice = nextCare(signal, tried, wearOf(*splicer, report));
+    // A difference from the measured losses says nothing about grooves or cleaves: its own advice stands.
+    Advice advice = signal.chart == drift::ChartKind::Difference
+                        ? Advice{signal.action, Wait::No, signal.advice, {}}
+                        : nextCare(signal, tried, wearOf(*splicer, report));
     if (advice.wait == Wait::ForVerdict) return std::nullopt;
     const kit::ToolLife* target = splicer;
     if (advice.action.empty()) advice.action = action::note;
@@ -121,7 +124,9 @@ std::optional<DueItem> itemFor(const Situation& situation, std::span<const kit::
     for (const drift::CauseWeight& cause : signal.causes)
         if (cause.cause == signal.cause && !cause.evidence.empty())
             item.basedOn += "; " + cause.evidence.front();
-    item.otherwise = otherwiseOf(signal.cause);
+    item.otherwise = signal.chart == drift::ChartKind::Difference
+                         ? "Splices are passed or made again by an estimate that does not hold."
+                         : otherwiseOf(signal.cause);
     return item;
 }
 

@@ -13,6 +13,7 @@ namespace {
 
 constexpr int rowHeight = 28;
 constexpr int barHeight = 16;
+constexpr double leastShown = 0.01;  ///< a weight that reads 0.00 tells nothing
 
 }  // namespace
 
@@ -23,6 +24,7 @@ CauseBars::CauseBars(QWidget* parent) : QWidget(parent) {
 
 void CauseBars::setCauses(std::vector<drift::CauseWeight> causes) {
     m_causes = std::move(causes);
+    std::erase_if(m_causes, [](const drift::CauseWeight& cause) { return cause.weight < leastShown; });
     QStringList said;
     for (const auto& cause : m_causes)
         said << QStringLiteral("%1 %2").arg(wordOf(cause.cause), text::number(cause.weight, 2));

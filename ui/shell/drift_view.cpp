@@ -5,7 +5,7 @@
 #include <charconv>
 #include <optional>
 
-#include "core/analytics/agreement_report.hpp"
+#include "core/analytics/difference_signals.hpp"
 
 namespace arc::ui {
 namespace {
@@ -61,7 +61,8 @@ Result<DriftView> readDrift(Logbook& reader, Progress& progress) {
         view.histories.push_back(std::move(*history));
     }
     view.reports = drift::analyse(view.histories, view.settings, drift::Detail::WithTraces);
-    const auto differences = drift::addDifferenceTraces(reader, view.histories, view.reports);
+    const auto differences =
+        drift::addDifferences(reader, view.histories, view.reports, view.settings.answers);
     if (!differences) return tl::unexpected(differences.error());
     return view;
 }

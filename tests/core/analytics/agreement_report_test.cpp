@@ -1,8 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "core/analytics/agreement_report.hpp"
-
 #include <gtest/gtest.h>
 
+#include "core/analytics/difference_signals.hpp"
 #include "tests/support/memory_logbook.hpp"
 
 namespace arc::drift {
@@ -115,7 +114,7 @@ TEST(AgreementReport, TheDifferenceIsDrawnOnTheArcAxisOfItsStratum) {
     own.stratum = stratumKey("A-A", 1);
     report.strata = {other, own};
     std::vector<SplicerReport> reports = {report};
-    ASSERT_TRUE(addDifferenceTraces(book.logbook, std::span(&history, 1), reports));
+    ASSERT_TRUE(addDifferences(book.logbook, std::span(&history, 1), reports, {}));
     EXPECT_TRUE(reports[0].strata[0].traces.empty());
     ASSERT_EQ(reports[0].strata[1].traces.size(), 1u);
     const Trace& trace = reports[0].strata[1].traces[0];
@@ -124,6 +123,42 @@ TEST(AgreementReport, TheDifferenceIsDrawnOnTheArcAxisOfItsStratum) {
     EXPECT_EQ(trace.arc.back(), 13u);
     EXPECT_EQ(trace.value.size(), 12u);
     EXPECT_GT(*trace.limit, 4);
+}
+
+TEST(AgreementReport, ABlindEstimatorIsASignalWithItsBeginUntilItIsDismissed) {
+    Book book;
+    for (int i = 0; i < 20; ++i) book.splice((i % 3) * 5 - 5);
+    for (int i = 0; i < 10; ++i) book.splice(60 + (i % 3) * 5);
+    SplicerHistory history;
+    history.splicer = book.splicer;
+    history.modes = {"A-A"};
+    for (const SpliceArc& arc : book.logbook.arcList) history.arcs.emplace_back().at = arc.at;
+    StratumReport stratum;
+    stratum.stratum = stratumKey("A-A", 1);
+    SplicerReport steady;
+    steady.splicer = book.splicer;
+    steady.strata = {stratum};
+    std::vector<SplicerReport> reports = {steady};
+    ASSERT_TRUE(addDifferences(book.logbook, std::span(&history, 1), reports, {}));
+    ASSERT_EQ(reports[0].strata[0].signals.size(), 1u);
+    const Signal signal = reports[0].strata[0].signals[0];
+    EXPECT_EQ(signal.chart, ChartKind::Difference);
+    EXPECT_EQ(signal.state, SignalState::Open);
+    EXPECT_LE(signal.beganLow, 21u);
+    EXPECT_GE(signal.beganHigh, 21u);
+    EXPECT_GT(signal.raisedAtArc, 20u);
+    EXPECT_NEAR(signal.sizeDb, 0.065, 0.01);
+    EXPECT_EQ(signal.action, action::lensClean);
+    EXPECT_EQ(reports[0].standing, Standing::Drifting);
+
+    SignalAnswer answer;
+    answer.splicer = book.splicer;
+    answer.signalKey = signal.key;
+    answer.reason = "the reflectometer was set to the wrong index";
+    reports = {steady};
+    ASSERT_TRUE(addDifferences(book.logbook, std::span(&history, 1), reports, std::span(&answer, 1)));
+    EXPECT_EQ(reports[0].strata[0].signals[0].state, SignalState::Dismissed);
+    EXPECT_NE(reports[0].standing, Standing::Drifting);
 }
 
 TEST(AgreementReport, AnEmptyBookIsAnEmptyReport) {

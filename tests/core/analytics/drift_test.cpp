@@ -284,7 +284,51 @@ TEST(Drift, TracesRunToTheLastArcAndTheCombIsFilled) {
     EXPECT_GT(stratum.grooves[4].recent, 0);
 }
 
+// Longer than the arcs a signal is judged by it stood; then its level went away.
+TEST(Drift, ASignalThatPassedLateIsOverAndDoesNotHideALaterFault) {
+    World world;
+    world.arcs = 1100;
+    world.fault = Fault::Calibration;
+    world.sizeDb = 0.012;
+    world.change = 401;
+    world.cured = 621;
+    int over = 0, hidden = 0;
+    for (std::uint64_t seed = 1; seed <= 6; ++seed) {
+        auto log = makeLog(world, seed);
+        for (std::size_t i = 900; i < log.arcs.size(); ++i)
+            for (std::size_t r = 0; r < log.arcs[i].readingCount; ++r)
+                log.readings[log.arcs[i].firstReading + r].loss.value += 10;
+        const auto report = reportOn(log);
+        const auto* signal = firstSignal(report, 401);
+        ASSERT_TRUE(signal) << seed;
+        over += signal->state == SignalState::Recovered;
+        const auto* later = firstSignal(report, 901);
+        hidden += !later || later->raisedAtArc > 940;
+    }
+    EXPECT_GE(over, 5);
+    EXPECT_EQ(hidden, 0);
+}
+
 // What must not matter.
+
+TEST(DriftProperties, LossesInAnotherUnitGiveTheSameVerdicts) {
+    // Everything shown in steps twice as wide and twice as large: the same cells, the same scores.
+    World world;
+    world.fault = Fault::Groove;
+    world.sizeDb = 0.08;
+    const auto fine = makeLog(world, 3);
+    auto coarse = fine;
+    for (auto& reading : coarse.readings)
+        reading.loss.value *= 2, reading.cleaveLeft->value *= 2, reading.cleaveRight->value *= 2;
+    // Lots are expected to differ by a fixed number of dB, so limits differ a little; what is said may not.
+    const auto a = reportOn(fine), b = reportOn(coarse);
+    const auto *one = firstSignal(a, 601), *other = firstSignal(b, 601);
+    ASSERT_TRUE(one && other);
+    EXPECT_EQ(one->cause, other->cause);
+    EXPECT_EQ(one->channels, other->channels);
+    EXPECT_NEAR(static_cast<double>(one->raisedAtArc), static_cast<double>(other->raisedAtArc), 10);
+    EXPECT_NEAR(other->sizeDb, 2 * one->sizeDb, 0.02);
+}
 
 TEST(DriftProperties, GroovesMayBeNumberedInAnotherOrder) {
     World world;
