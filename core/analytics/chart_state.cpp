@@ -23,12 +23,14 @@ struct Plan {
 /// Long-run variance of scores that share set-ups of about 24 arcs, per share of the variance.
 /// Charts that see the same arcs alarm together more often than apart: what the whole program loses in
 /// alarms, found on simulated logs of many kinds.
-constexpr double together = 0.80;
+constexpr double together = 0.60;
 
 constexpr double longRunWander = 20;
 constexpr double setUpArcs = 24;
 constexpr double spreadTail = 1.5;  ///< the log variance is a little skewed, more so with outliers
 
+constexpr double longBaseline = 400;    ///< arcs
+constexpr double shortDoubt = 0.6;      ///< more error of the mean to count on, up to half of that
 constexpr double chainStep = 1.0 / 12;  ///< standard deviations
 constexpr double furthestJump = 1.6;
 constexpr double unseenAbove = 0.1;  ///< share of the readings among which unseen ones are counted on
@@ -125,7 +127,10 @@ ChartLaw lawOf(Statistic statistic, int index, double k, const Model& model) {
     const double arcs = std::max(20.0, static_cast<double>(model.arcs));
     // The wandering itself is known from few set-ups only: count on one standard error more.
     law.wander *= 1 + std::sqrt(2 / (arcs / setUpArcs + 4));
+    // Nine baselines in ten are to keep the budget, not the mean of all: a short one is trusted less.
+    const double shortness = std::clamp(2 * (1 - arcs / longBaseline), 0.0, 1.0);
     law.meanError =
+        (1 + shortDoubt * shortness) *
         std::hypot(std::sqrt(ownShare * (1 + longRunWander * law.wander) / arcs), perMdb * lotsMdb);
     if (!counted.p.empty()) {
         const auto moments = momentsUnder(counted.p, counted.score);

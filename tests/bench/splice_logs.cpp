@@ -115,7 +115,7 @@ Log makeLog(const LogSetting& setting, std::uint64_t seed) {
             history.jobs.push_back(job);
             history.jobLabels.push_back("J" + std::to_string(history.jobs.size()));
         }
-        const auto fault = faultNow(setting, i + 1 - change);
+        const auto fault = faultNow(setting, i + 1 < setting.cured ? i + 1 - change : -1);
         HistoryArc arc;
         arc.at = Instant{start->ms + (i / 96) * 86'400'000LL + (i % 96) * 360'000LL, 0};
         arc.counter = ArcCount{counter + static_cast<std::uint32_t>(i)};

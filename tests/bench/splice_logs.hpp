@@ -29,7 +29,8 @@ struct LogSetting {
     double outliers = 0.008;
     double displayDb = 0.01;
     Fault fault = Fault::None;
-    int change = 638;  ///< first changed arc, from 1; a fibre fault begins with the job of that arc
+    int change = 638;       ///< first changed arc, from 1; a fibre fault begins with the job of that arc
+    int cured = 1'000'000;  ///< first arc without the fault again
     double stepDb = 0.03;
     std::vector<int> dirty{5};  ///< grooves, from 1
 };
