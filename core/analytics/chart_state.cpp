@@ -23,7 +23,7 @@ struct Plan {
 /// Long-run variance of scores that share set-ups of about 24 arcs, per share of the variance.
 /// Charts that see the same arcs alarm together more often than apart: what the whole program loses in
 /// alarms, found on simulated logs of many kinds.
-constexpr double together = 0.60;
+constexpr double together = 0.66;
 
 constexpr double longRunWander = 20;
 constexpr double setUpArcs = 24;

@@ -2,11 +2,13 @@
 // arcw drift on the invented crew of Harrow Ridge, whose faults are known
 // (sample-data/harrow-ridge.truth.json).
 #include <algorithm>
+#include <fstream>
 #include <gtest/gtest.h>
 #include <nlohmann/json.hpp>
 #include <sstream>
 
 #include "app/command_list.hpp"
+#include "source_dir.hpp"
 #include "tests/support/fakes.hpp"
 
 namespace arc::app {
@@ -44,6 +46,36 @@ TEST(DriftCommand, FindsTheFaultsOfTheDemoBook) {
     EXPECT_TRUE(says(report, "S-02", "fibre"));
     EXPECT_TRUE(says(report, "S-03", "electrode"));
     EXPECT_TRUE(says(report, "S-04", "cleaver"));
+}
+
+// What is said of a log does not depend on how it came in: at once, or day by day and out of order.
+TEST(DriftCommand, TheLogMaySplitIntoImports) {
+    const test::TempFolder folder;
+    std::ifstream file(ARC_SOURCE_DIR "/sample-data/harrow-ridge.splices.csv", std::ios::binary);
+    std::string head, line;
+    ASSERT_TRUE(std::getline(file, head));
+    std::vector<std::string> rows;
+    while (std::getline(file, line)) rows.push_back(line);
+    ASSERT_GT(rows.size(), 1000u);
+    const auto write = [&](const char* name, std::size_t from, std::size_t to) {
+        std::ofstream out(folder / name, std::ios::binary);
+        out << head << '\n';
+        for (std::size_t i = from; i < to; ++i) out << rows[i] << '\n';
+    };
+    write("all.splices.csv", 0, rows.size());
+    const std::size_t third = rows.size() / 3;
+    write("one.splices.csv", 0, third);
+    write("two.splices.csv", third, 2 * third);
+    write("three.splices.csv", 2 * third, rows.size());
+    const auto verdicts = [&](const std::string& name, const std::vector<std::string>& files) {
+        const std::string book = (folder / name).string();
+        EXPECT_EQ(arcw({"new", book}).code, 0);
+        for (const auto& csv : files) EXPECT_LE(arcw({"import", book, (folder / csv).string()}).code, 1);
+        return arcw({"drift", book, "--format", "json"}).out;
+    };
+    const auto whole = verdicts("whole.arcbook", {"all.splices.csv"});
+    EXPECT_NE(whole.find("\"groove\""), std::string::npos);
+    EXPECT_EQ(verdicts("parts.arcbook", {"one.splices.csv", "three.splices.csv", "two.splices.csv"}), whole);
 }
 
 TEST(DriftCommand, GivesWhatOtherProgramsRelyOn) {
