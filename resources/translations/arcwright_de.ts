@@ -5050,14 +5050,6 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>A reading of fibre {fibre} was corrected after the fact</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>A reading of fibre {fibre} was corrected after the fact: {note}</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>A reading of groove {#groove} was corrected after the fact</source>
         <translation type="unfinished"></translation>
     </message>
@@ -5066,27 +5058,7 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>{#count} first attempts of fibre {fibre} are written down; the latest counts</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>{#count} first attempts of groove {#groove} are written down; the latest counts</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Fibre {fibre}: {#loss} dB after 1 attempt, limit {#limit} dB</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Fibre {fibre}: {#loss} dB after {#attempts} attempts, limit {#limit} dB</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Fibre {fibre}: {#loss} dB after 1 attempt, limit {#limit} dB; {~note}</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Fibre {fibre}: {#loss} dB after {#attempts} attempts, limit {#limit} dB; {~note}</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -5095,26 +5067,6 @@
     </message>
     <message>
         <source>Groove {#groove}: {#loss} dB after {#attempts} attempts, limit {#limit} dB</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Groove {#groove}: {#loss} dB after {#attempts} attempts, limit {#limit} dB; {~note}</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Fibre {fibre}: {#loss} dB two-way mean after 1 attempt, limit {#limit} dB</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Fibre {fibre}: {#loss} dB two-way mean after {#attempts} attempts, limit {#limit} dB</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Fibre {fibre}: {#loss} dB two-way mean after 1 attempt, limit {#limit} dB; {~note}</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Fibre {fibre}: {#loss} dB two-way mean after {#attempts} attempts, limit {#limit} dB; {~note}</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -7671,6 +7623,658 @@
     </message>
     <message>
         <source>Made this logbook</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>outcome</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>covers</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>swab ends</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>rounds</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>reached</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not reached</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>yes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A reading of fibre {~fibre} was corrected after the fact</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A reading of fibre {~fibre} was corrected after the fact: {note}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{#count} first attempts of fibre {~fibre} are written down; the latest counts</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Fibre {~fibre}: {#loss} dB after 1 attempt, limit {#limit} dB</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Fibre {~fibre}: {#loss} dB after {#attempts} attempts, limit {#limit} dB</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Fibre {~fibre}: {#loss} dB after 1 attempt, limit {#limit} dB; {note}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Fibre {~fibre}: {#loss} dB after 1 attempt, limit {#limit} dB; kept: {note}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Fibre {~fibre}: {#loss} dB after {#attempts} attempts, limit {#limit} dB; {note}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Fibre {~fibre}: {#loss} dB after {#attempts} attempts, limit {#limit} dB; kept: {note}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Groove {#groove}: {#loss} dB after {#attempts} attempts, limit {#limit} dB; {note}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Groove {#groove}: {#loss} dB after {#attempts} attempts, limit {#limit} dB; kept: {note}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Fibre {~fibre}: {#loss} dB two-way mean after 1 attempt, limit {#limit} dB</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Fibre {~fibre}: {#loss} dB two-way mean after {#attempts} attempts, limit {#limit} dB</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Fibre {~fibre}: {#loss} dB two-way mean after 1 attempt, limit {#limit} dB; {note}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Fibre {~fibre}: {#loss} dB two-way mean after 1 attempt, limit {#limit} dB; kept: {note}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Fibre {~fibre}: {#loss} dB two-way mean after {#attempts} attempts, limit {#limit} dB; {note}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Fibre {~fibre}: {#loss} dB two-way mean after {#attempts} attempts, limit {#limit} dB; kept: {note}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{#number} {~colour}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{#number} {~colour} with tracer</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{#number} {~colour}, unit {#unit}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{#number} {~colour} with tracer, unit {#unit}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>blue</source>
+        <translation>blau</translation>
+    </message>
+    <message>
+        <source>orange</source>
+        <translation>orange</translation>
+    </message>
+    <message>
+        <source>green</source>
+        <translation>grün</translation>
+    </message>
+    <message>
+        <source>brown</source>
+        <translation>braun</translation>
+    </message>
+    <message>
+        <source>slate</source>
+        <translation>grau</translation>
+    </message>
+    <message>
+        <source>white</source>
+        <translation>weiß</translation>
+    </message>
+    <message>
+        <source>red</source>
+        <translation>rot</translation>
+    </message>
+    <message>
+        <source>black</source>
+        <translation>schwarz</translation>
+    </message>
+    <message>
+        <source>yellow</source>
+        <translation>gelb</translation>
+    </message>
+    <message>
+        <source>violet</source>
+        <translation>violett</translation>
+    </message>
+    <message>
+        <source>rose</source>
+        <translation>rosa</translation>
+    </message>
+    <message>
+        <source>aqua</source>
+        <translation>türkis</translation>
+    </message>
+    <message>
+        <source>turquoise</source>
+        <translation>türkis</translation>
+    </message>
+    <message>
+        <source>natural</source>
+        <translation>natur</translation>
+    </message>
+    <message>
+        <source>lime</source>
+        <translation>hellgrün</translation>
+    </message>
+    <message>
+        <source>grey</source>
+        <translation>grau</translation>
+    </message>
+    <message>
+        <source>pink</source>
+        <translation>rosa</translation>
+    </message>
+    <message>
+        <source>unknown colour</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>groove kit: soft brush, stiff brush, cleaning fluid</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>stripper brush</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>one lasts about 1 run; {#ever} in the logbook, about {#ahead} in the next {#days} days</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>one lasts about {#lasts} runs; {#ever} in the logbook, about {#ahead} in the next {#days} days</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>for about 1 care in the next {#days} days, as many as the last {#days} days had or called for</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>for about {#count} cares in the next {#days} days, as many as the last {#days} days had or called for</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{~ribbon} (cable {label}) sheds fragments at every strip</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{~ribbon} (cable {label}) shed fragments at every strip</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{~ribbon} sheds fragments at every strip</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{~ribbon} shed fragments at every strip</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>flat ribbon</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>web-type ribbon</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>ribbonised loose tubes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>1 such strip since the last clean, by the crew; after each strip ({~source})</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{#count} such strips since the last clean, by the crew; after each strip ({~source})</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a mass splicer is calibrated with as many fibres, and of the type, as it is to splice (common practice)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>1 fibre at once, no mode named, from {@when} on; the arc was calibrated for {~made}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{#count} fibres at once, no mode named, from {@when} on; the arc was calibrated for {~made}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>1 fibre at once, mode {mode}, from {@when} on; the arc was calibrated for {~made}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{#count} fibres at once, mode {mode}, from {@when} on; the arc was calibrated for {~made}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>1 fibre of {type}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{#count} fibres of {type}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not in the logbook</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not in the logbook since &quot;{~care}&quot; of {@when}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not in the logbook since the signal of {@when}, which asks for it first: {~why}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{~care}; before gentler care</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{~care}; before gentler care: {reason}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>date and time</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>estimated loss</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>groove number</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>fibres in the arc</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>arc counter of the splicer</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>fibre on side A</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>fibre on side B</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>splice mode</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>cleave angle left, degrees</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>cleave angle right, degrees</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>who spliced</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>tool</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>what was done</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>detail</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>who did it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>loss from A to B</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>loss from B to A</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>tables cannot be read here</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>there is no column &quot;{name}&quot; of ours</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&quot;header&quot; is not a list</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the file cannot be read any further</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the column key has no name</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Give it one, like &quot;Crew B&quot;</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>left out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>mended</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Hold overridden by {who}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Hold overridden by {who}: {reason}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Exception {key} accepted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Exception {key} rejected</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Exception {key} accepted by {who}: {reason}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Exception {key} rejected by {who}: {reason}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Closeout record {#number} issued by {who}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Closeout record {#number} issued by {who}, supersedes {#old}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Column key {name} saved</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Column key {name} removed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Set-aside row opened again</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Set-aside row mended</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Set-aside row left out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Put aside: {~text}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Kept: {~text}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Brought back: {~text}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Split: attempt {#attempt} of fibre {#fibre} belongs to fibre {#other}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Split: attempt {#attempt} of fibre {#fibre} belongs to fibre {#other}, with its whole ribbon</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>taken back</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>this program does not hand over or keep copies</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the record was edited or settled meanwhile</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Look at the list again</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Open it again and look at the list once more</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the logbook is damaged ({~what}) and is open for reading only</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Restore a backup, or rescue what is readable into a new logbook</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a page cannot be read</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a page could not be read</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a page could not be read while writing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the file is cut off</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the end of the journal cannot be read</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a part of the logbook file is damaged</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{#there} {~what} can be read</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{#there} of {#all} {~what} can be read</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The logbook is open for reading only: another program writes into it, or its folder cannot be written to.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the folder for backups cannot be made: {why}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Choose another folder in the settings</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a satchel of one job cannot be packed yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the satchel comes from a device that is not accepted yet and cannot be kept: {~why}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Make room, or accept the device and take the satchel in again</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>this file is not a satchel that waits</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the satchel is gone already</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>this is not the key of a device</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&quot;{~one}&quot; ({device}) shows</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&quot;{~one}&quot; ({device}) shows; &quot;{~other}&quot; ({other}) was written without knowing of it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>this is not a JPEG or PNG picture</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Choose a photo, or write a note</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Choose another</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the file is larger than {#mb} MB</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take the photo smaller and add it again</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the search was stopped; nothing was changed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>moved from fibre {fibre}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>moved to fibre {fibre}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the clock stepped back</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>this fibre has no attempts to take apart</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>fibre {#fibre} has no attempt {#attempt}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Its last one is {#attempt}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>fibre {#fibre} is not in this closure</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the reading is of this fibre already</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Type the number of the fibre it belongs to</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>that ribbon has fewer fibres than this arc</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Void the arc and type it again there</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>this fibre has no such attempt</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Look at its attempts again</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>one arc cannot splice a fibre twice</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Move or void the reading that fibre has of the same arc first</source>
         <translation type="unfinished"></translation>
     </message>
 </context>

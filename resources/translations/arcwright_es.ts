@@ -418,7 +418,7 @@
     </message>
     <message>
         <source>%1 of about %2 %3</source>
-        <translation>%1 de unos %2 %3</translation>
+        <translation>%1 de aprox. %2 %3</translation>
     </message>
     <message>
         <source>%1 %2</source>
@@ -426,11 +426,11 @@
     </message>
     <message>
         <source>at least %1</source>
-        <translation>al menos %1</translation>
+        <translation>≥ %1</translation>
     </message>
     <message>
         <source>, due</source>
-        <translation>, toca ya</translation>
+        <translation>, ya</translation>
     </message>
     <message>
         <source>none in the book</source>
@@ -1910,15 +1910,15 @@
     </message>
     <message>
         <source>Pair cleaver…</source>
-        <translation>Asignar cortadora…</translation>
+        <translation>Cortadora…</translation>
     </message>
     <message>
         <source>Out of service</source>
-        <translation>Fuera de servicio</translation>
+        <translation>Retirar</translation>
     </message>
     <message>
         <source>Correct counter…</source>
-        <translation>Corregir contador…</translation>
+        <translation>Contador…</translation>
     </message>
     <message>
         <source>History</source>
@@ -1966,7 +1966,7 @@
     </message>
     <message>
         <source>Back in service</source>
-        <translation>De nuevo en servicio</translation>
+        <translation>Reponer</translation>
     </message>
     <message>
         <source>Which cleaver prepares for %1?</source>
@@ -2275,11 +2275,11 @@
     </message>
     <message>
         <source>%1 of about %2 arcs</source>
-        <translation>%1 de unos %2 arcos</translation>
+        <translation>%1 de aprox. %2 arcos</translation>
     </message>
     <message>
         <source>at least %1</source>
-        <translation>al menos %1</translation>
+        <translation>≥ %1</translation>
     </message>
     <message>
         <source>grooves cleaned</source>
@@ -4511,7 +4511,7 @@
     </message>
     <message>
         <source>fibres cleaved</source>
-        <translation>fibras cortadas</translation>
+        <translation>fibras</translation>
     </message>
     <message>
         <source>strips</source>
@@ -4519,7 +4519,7 @@
     </message>
     <message>
         <source>fibres stripped</source>
-        <translation>fibras peladas</translation>
+        <translation>fibras</translation>
     </message>
     <message>
         <source>uses</source>
@@ -4855,7 +4855,7 @@
     </message>
     <message>
         <source>Blade position</source>
-        <translation>Posición de la cuchilla</translation>
+        <translation>Posición</translation>
     </message>
     <message>
         <source>Stripper</source>
@@ -5050,14 +5050,6 @@
         <translation>{#count} empalmes no tienen pérdida medida desde ambos extremos, aunque la regla la pide</translation>
     </message>
     <message>
-        <source>A reading of fibre {fibre} was corrected after the fact</source>
-        <translation>Una lectura de la fibra {fibre} se corrigió después</translation>
-    </message>
-    <message>
-        <source>A reading of fibre {fibre} was corrected after the fact: {note}</source>
-        <translation>Una lectura de la fibra {fibre} se corrigió después: {note}</translation>
-    </message>
-    <message>
         <source>A reading of groove {#groove} was corrected after the fact</source>
         <translation>Una lectura de la ranura {#groove} se corrigió después</translation>
     </message>
@@ -5066,28 +5058,8 @@
         <translation>Una lectura de la ranura {#groove} se corrigió después: {note}</translation>
     </message>
     <message>
-        <source>{#count} first attempts of fibre {fibre} are written down; the latest counts</source>
-        <translation>hay {#count} primeros intentos anotados de la fibra {fibre}; cuenta el último</translation>
-    </message>
-    <message>
         <source>{#count} first attempts of groove {#groove} are written down; the latest counts</source>
         <translation>hay {#count} primeros intentos anotados de la ranura {#groove}; cuenta el último</translation>
-    </message>
-    <message>
-        <source>Fibre {fibre}: {#loss} dB after 1 attempt, limit {#limit} dB</source>
-        <translation>Fibra {fibre}: {#loss} dB tras 1 intento, límite {#limit} dB</translation>
-    </message>
-    <message>
-        <source>Fibre {fibre}: {#loss} dB after {#attempts} attempts, limit {#limit} dB</source>
-        <translation>Fibra {fibre}: {#loss} dB tras {#attempts} intentos, límite {#limit} dB</translation>
-    </message>
-    <message>
-        <source>Fibre {fibre}: {#loss} dB after 1 attempt, limit {#limit} dB; {~note}</source>
-        <translation>Fibra {fibre}: {#loss} dB tras 1 intento, límite {#limit} dB; {~note}</translation>
-    </message>
-    <message>
-        <source>Fibre {fibre}: {#loss} dB after {#attempts} attempts, limit {#limit} dB; {~note}</source>
-        <translation>Fibra {fibre}: {#loss} dB tras {#attempts} intentos, límite {#limit} dB; {~note}</translation>
     </message>
     <message>
         <source>Groove {#groove}: {#loss} dB after 1 attempt, limit {#limit} dB</source>
@@ -5096,26 +5068,6 @@
     <message>
         <source>Groove {#groove}: {#loss} dB after {#attempts} attempts, limit {#limit} dB</source>
         <translation>Ranura {#groove}: {#loss} dB tras {#attempts} intentos, límite {#limit} dB</translation>
-    </message>
-    <message>
-        <source>Groove {#groove}: {#loss} dB after {#attempts} attempts, limit {#limit} dB; {~note}</source>
-        <translation>Ranura {#groove}: {#loss} dB tras {#attempts} intentos, límite {#limit} dB; {~note}</translation>
-    </message>
-    <message>
-        <source>Fibre {fibre}: {#loss} dB two-way mean after 1 attempt, limit {#limit} dB</source>
-        <translation>Fibra {fibre}: {#loss} dB de media en dos sentidos tras 1 intento, límite {#limit} dB</translation>
-    </message>
-    <message>
-        <source>Fibre {fibre}: {#loss} dB two-way mean after {#attempts} attempts, limit {#limit} dB</source>
-        <translation>Fibra {fibre}: {#loss} dB de media en dos sentidos tras {#attempts} intentos, límite {#limit} dB</translation>
-    </message>
-    <message>
-        <source>Fibre {fibre}: {#loss} dB two-way mean after 1 attempt, limit {#limit} dB; {~note}</source>
-        <translation>Fibra {fibre}: {#loss} dB de media en dos sentidos tras 1 intento, límite {#limit} dB; {~note}</translation>
-    </message>
-    <message>
-        <source>Fibre {fibre}: {#loss} dB two-way mean after {#attempts} attempts, limit {#limit} dB; {~note}</source>
-        <translation>Fibra {fibre}: {#loss} dB de media en dos sentidos tras {#attempts} intentos, límite {#limit} dB; {~note}</translation>
     </message>
     <message>
         <source>Over ceiling</source>
@@ -7672,6 +7624,658 @@
     <message>
         <source>Made this logbook</source>
         <translation>Creada esta bitácora</translation>
+    </message>
+    <message>
+        <source>outcome</source>
+        <translation>resultado</translation>
+    </message>
+    <message>
+        <source>covers</source>
+        <translation>incluye</translation>
+    </message>
+    <message>
+        <source>swab ends</source>
+        <translation>extremos de hisopo</translation>
+    </message>
+    <message>
+        <source>rounds</source>
+        <translation>vueltas</translation>
+    </message>
+    <message>
+        <source>reached</source>
+        <translation>logrado</translation>
+    </message>
+    <message>
+        <source>not reached</source>
+        <translation>no logrado</translation>
+    </message>
+    <message>
+        <source>yes</source>
+        <translation>sí</translation>
+    </message>
+    <message>
+        <source>A reading of fibre {~fibre} was corrected after the fact</source>
+        <translation>Una lectura de la fibra {~fibre} se corrigió después</translation>
+    </message>
+    <message>
+        <source>A reading of fibre {~fibre} was corrected after the fact: {note}</source>
+        <translation>Una lectura de la fibra {~fibre} se corrigió después: {note}</translation>
+    </message>
+    <message>
+        <source>{#count} first attempts of fibre {~fibre} are written down; the latest counts</source>
+        <translation>hay {#count} primeros intentos anotados de la fibra {~fibre}; cuenta el último</translation>
+    </message>
+    <message>
+        <source>Fibre {~fibre}: {#loss} dB after 1 attempt, limit {#limit} dB</source>
+        <translation>Fibra {~fibre}: {#loss} dB tras 1 intento, límite {#limit} dB</translation>
+    </message>
+    <message>
+        <source>Fibre {~fibre}: {#loss} dB after {#attempts} attempts, limit {#limit} dB</source>
+        <translation>Fibra {~fibre}: {#loss} dB tras {#attempts} intentos, límite {#limit} dB</translation>
+    </message>
+    <message>
+        <source>Fibre {~fibre}: {#loss} dB after 1 attempt, limit {#limit} dB; {note}</source>
+        <translation>Fibra {~fibre}: {#loss} dB tras 1 intento, límite {#limit} dB; {note}</translation>
+    </message>
+    <message>
+        <source>Fibre {~fibre}: {#loss} dB after 1 attempt, limit {#limit} dB; kept: {note}</source>
+        <translation>Fibra {~fibre}: {#loss} dB tras 1 intento, límite {#limit} dB; conservado: {note}</translation>
+    </message>
+    <message>
+        <source>Fibre {~fibre}: {#loss} dB after {#attempts} attempts, limit {#limit} dB; {note}</source>
+        <translation>Fibra {~fibre}: {#loss} dB tras {#attempts} intentos, límite {#limit} dB; {note}</translation>
+    </message>
+    <message>
+        <source>Fibre {~fibre}: {#loss} dB after {#attempts} attempts, limit {#limit} dB; kept: {note}</source>
+        <translation>Fibra {~fibre}: {#loss} dB tras {#attempts} intentos, límite {#limit} dB; conservado: {note}</translation>
+    </message>
+    <message>
+        <source>Groove {#groove}: {#loss} dB after {#attempts} attempts, limit {#limit} dB; {note}</source>
+        <translation>Ranura {#groove}: {#loss} dB tras {#attempts} intentos, límite {#limit} dB; {note}</translation>
+    </message>
+    <message>
+        <source>Groove {#groove}: {#loss} dB after {#attempts} attempts, limit {#limit} dB; kept: {note}</source>
+        <translation>Ranura {#groove}: {#loss} dB tras {#attempts} intentos, límite {#limit} dB; conservado: {note}</translation>
+    </message>
+    <message>
+        <source>Fibre {~fibre}: {#loss} dB two-way mean after 1 attempt, limit {#limit} dB</source>
+        <translation>Fibra {~fibre}: {#loss} dB de media en dos sentidos tras 1 intento, límite {#limit} dB</translation>
+    </message>
+    <message>
+        <source>Fibre {~fibre}: {#loss} dB two-way mean after {#attempts} attempts, limit {#limit} dB</source>
+        <translation>Fibra {~fibre}: {#loss} dB de media en dos sentidos tras {#attempts} intentos, límite {#limit} dB</translation>
+    </message>
+    <message>
+        <source>Fibre {~fibre}: {#loss} dB two-way mean after 1 attempt, limit {#limit} dB; {note}</source>
+        <translation>Fibra {~fibre}: {#loss} dB de media en dos sentidos tras 1 intento, límite {#limit} dB; {note}</translation>
+    </message>
+    <message>
+        <source>Fibre {~fibre}: {#loss} dB two-way mean after 1 attempt, limit {#limit} dB; kept: {note}</source>
+        <translation>Fibra {~fibre}: {#loss} dB de media en dos sentidos tras 1 intento, límite {#limit} dB; conservado: {note}</translation>
+    </message>
+    <message>
+        <source>Fibre {~fibre}: {#loss} dB two-way mean after {#attempts} attempts, limit {#limit} dB; {note}</source>
+        <translation>Fibra {~fibre}: {#loss} dB de media en dos sentidos tras {#attempts} intentos, límite {#limit} dB; {note}</translation>
+    </message>
+    <message>
+        <source>Fibre {~fibre}: {#loss} dB two-way mean after {#attempts} attempts, limit {#limit} dB; kept: {note}</source>
+        <translation>Fibra {~fibre}: {#loss} dB de media en dos sentidos tras {#attempts} intentos, límite {#limit} dB; conservado: {note}</translation>
+    </message>
+    <message>
+        <source>{#number} {~colour}</source>
+        <translation>{#number} {~colour}</translation>
+    </message>
+    <message>
+        <source>{#number} {~colour} with tracer</source>
+        <translation>{#number} {~colour} con marca</translation>
+    </message>
+    <message>
+        <source>{#number} {~colour}, unit {#unit}</source>
+        <translation>{#number} {~colour}, unidad {#unit}</translation>
+    </message>
+    <message>
+        <source>{#number} {~colour} with tracer, unit {#unit}</source>
+        <translation>{#number} {~colour} con marca, unidad {#unit}</translation>
+    </message>
+    <message>
+        <source>blue</source>
+        <translation>azul</translation>
+    </message>
+    <message>
+        <source>orange</source>
+        <translation>naranja</translation>
+    </message>
+    <message>
+        <source>green</source>
+        <translation>verde</translation>
+    </message>
+    <message>
+        <source>brown</source>
+        <translation>marrón</translation>
+    </message>
+    <message>
+        <source>slate</source>
+        <translation>gris</translation>
+    </message>
+    <message>
+        <source>white</source>
+        <translation>blanco</translation>
+    </message>
+    <message>
+        <source>red</source>
+        <translation>rojo</translation>
+    </message>
+    <message>
+        <source>black</source>
+        <translation>negro</translation>
+    </message>
+    <message>
+        <source>yellow</source>
+        <translation>amarillo</translation>
+    </message>
+    <message>
+        <source>violet</source>
+        <translation>violeta</translation>
+    </message>
+    <message>
+        <source>rose</source>
+        <translation>rosa</translation>
+    </message>
+    <message>
+        <source>aqua</source>
+        <translation>aguamarina</translation>
+    </message>
+    <message>
+        <source>turquoise</source>
+        <translation>turquesa</translation>
+    </message>
+    <message>
+        <source>natural</source>
+        <translation>natural</translation>
+    </message>
+    <message>
+        <source>lime</source>
+        <translation>lima</translation>
+    </message>
+    <message>
+        <source>grey</source>
+        <translation>gris</translation>
+    </message>
+    <message>
+        <source>pink</source>
+        <translation>rosado</translation>
+    </message>
+    <message>
+        <source>unknown colour</source>
+        <translation>color desconocido</translation>
+    </message>
+    <message>
+        <source>groove kit: soft brush, stiff brush, cleaning fluid</source>
+        <translation>juego para ranuras: cepillo blando, cepillo duro, líquido de limpieza</translation>
+    </message>
+    <message>
+        <source>stripper brush</source>
+        <translation>cepillo para peladora</translation>
+    </message>
+    <message>
+        <source>one lasts about 1 run; {#ever} in the logbook, about {#ahead} in the next {#days} days</source>
+        <translation>cada uno dura 1 vez; {#ever} en la bitácora, unas {#ahead} en los próximos {#days} días</translation>
+    </message>
+    <message>
+        <source>one lasts about {#lasts} runs; {#ever} in the logbook, about {#ahead} in the next {#days} days</source>
+        <translation>cada uno dura unas {#lasts} veces; {#ever} en la bitácora, unas {#ahead} en los próximos {#days} días</translation>
+    </message>
+    <message>
+        <source>for about 1 care in the next {#days} days, as many as the last {#days} days had or called for</source>
+        <translation>para 1 cuidado en los próximos {#days} días, como tuvieron o pidieron los últimos {#days} días</translation>
+    </message>
+    <message>
+        <source>for about {#count} cares in the next {#days} days, as many as the last {#days} days had or called for</source>
+        <translation>para unos {#count} cuidados en los próximos {#days} días, como tuvieron o pidieron los últimos {#days} días</translation>
+    </message>
+    <message>
+        <source>{~ribbon} (cable {label}) sheds fragments at every strip</source>
+        <translation>{~ribbon} (cable {label}): suelta fragmentos en cada pelado</translation>
+    </message>
+    <message>
+        <source>{~ribbon} (cable {label}) shed fragments at every strip</source>
+        <translation>{~ribbon} (cable {label}): suelta fragmentos en cada pelado</translation>
+    </message>
+    <message>
+        <source>{~ribbon} sheds fragments at every strip</source>
+        <translation>{~ribbon}: suelta fragmentos en cada pelado</translation>
+    </message>
+    <message>
+        <source>{~ribbon} shed fragments at every strip</source>
+        <translation>{~ribbon}: suelta fragmentos en cada pelado</translation>
+    </message>
+    <message>
+        <source>flat ribbon</source>
+        <translation>cinta plana</translation>
+    </message>
+    <message>
+        <source>web-type ribbon</source>
+        <translation>cinta de tipo malla</translation>
+    </message>
+    <message>
+        <source>ribbonised loose tubes</source>
+        <translation>tubos holgados encintados</translation>
+    </message>
+    <message>
+        <source>1 such strip since the last clean, by the crew; after each strip ({~source})</source>
+        <translation>1 pelado así desde la última limpieza, por la cuadrilla; después de cada pelado ({~source})</translation>
+    </message>
+    <message>
+        <source>{#count} such strips since the last clean, by the crew; after each strip ({~source})</source>
+        <translation>{#count} pelados así desde la última limpieza, por la cuadrilla; después de cada pelado ({~source})</translation>
+    </message>
+    <message>
+        <source>a mass splicer is calibrated with as many fibres, and of the type, as it is to splice (common practice)</source>
+        <translation>una empalmadora de cinta se calibra con tantas fibras, y del tipo, como va a empalmar (práctica común)</translation>
+    </message>
+    <message>
+        <source>1 fibre at once, no mode named, from {@when} on; the arc was calibrated for {~made}</source>
+        <translation>1 fibra a la vez, sin modo, desde el {@when}; el arco se calibró para {~made}</translation>
+    </message>
+    <message>
+        <source>{#count} fibres at once, no mode named, from {@when} on; the arc was calibrated for {~made}</source>
+        <translation>{#count} fibras a la vez, sin modo, desde el {@when}; el arco se calibró para {~made}</translation>
+    </message>
+    <message>
+        <source>1 fibre at once, mode {mode}, from {@when} on; the arc was calibrated for {~made}</source>
+        <translation>1 fibra a la vez, modo {mode}, desde el {@when}; el arco se calibró para {~made}</translation>
+    </message>
+    <message>
+        <source>{#count} fibres at once, mode {mode}, from {@when} on; the arc was calibrated for {~made}</source>
+        <translation>{#count} fibras a la vez, modo {mode}, desde el {@when}; el arco se calibró para {~made}</translation>
+    </message>
+    <message>
+        <source>1 fibre of {type}</source>
+        <translation>1 fibra de {type}</translation>
+    </message>
+    <message>
+        <source>{#count} fibres of {type}</source>
+        <translation>{#count} fibras de {type}</translation>
+    </message>
+    <message>
+        <source>not in the logbook</source>
+        <translation>no está en la bitácora</translation>
+    </message>
+    <message>
+        <source>not in the logbook since &quot;{~care}&quot; of {@when}</source>
+        <translation>no está en la bitácora desde «{~care}» del {@when}</translation>
+    </message>
+    <message>
+        <source>not in the logbook since the signal of {@when}, which asks for it first: {~why}</source>
+        <translation>no está en la bitácora desde la señal del {@when}, que lo pide primero: {~why}</translation>
+    </message>
+    <message>
+        <source>{~care}; before gentler care</source>
+        <translation>{~care}; antes de un cuidado más suave</translation>
+    </message>
+    <message>
+        <source>{~care}; before gentler care: {reason}</source>
+        <translation>{~care}; antes de un cuidado más suave: {reason}</translation>
+    </message>
+    <message>
+        <source>date and time</source>
+        <translation>fecha y hora</translation>
+    </message>
+    <message>
+        <source>estimated loss</source>
+        <translation>pérdida estimada</translation>
+    </message>
+    <message>
+        <source>groove number</source>
+        <translation>número de ranura</translation>
+    </message>
+    <message>
+        <source>fibres in the arc</source>
+        <translation>fibras en el arco</translation>
+    </message>
+    <message>
+        <source>arc counter of the splicer</source>
+        <translation>contador de arcos de la empalmadora</translation>
+    </message>
+    <message>
+        <source>fibre on side A</source>
+        <translation>fibra del lado A</translation>
+    </message>
+    <message>
+        <source>fibre on side B</source>
+        <translation>fibra del lado B</translation>
+    </message>
+    <message>
+        <source>splice mode</source>
+        <translation>modo de empalme</translation>
+    </message>
+    <message>
+        <source>cleave angle left, degrees</source>
+        <translation>ángulo de corte izquierdo, grados</translation>
+    </message>
+    <message>
+        <source>cleave angle right, degrees</source>
+        <translation>ángulo de corte derecho, grados</translation>
+    </message>
+    <message>
+        <source>who spliced</source>
+        <translation>quién empalmó</translation>
+    </message>
+    <message>
+        <source>tool</source>
+        <translation>herramienta</translation>
+    </message>
+    <message>
+        <source>what was done</source>
+        <translation>qué se hizo</translation>
+    </message>
+    <message>
+        <source>detail</source>
+        <translation>detalle</translation>
+    </message>
+    <message>
+        <source>who did it</source>
+        <translation>quién lo hizo</translation>
+    </message>
+    <message>
+        <source>loss from A to B</source>
+        <translation>pérdida de A a B</translation>
+    </message>
+    <message>
+        <source>loss from B to A</source>
+        <translation>pérdida de B a A</translation>
+    </message>
+    <message>
+        <source>tables cannot be read here</source>
+        <translation>aquí no se pueden leer tablas</translation>
+    </message>
+    <message>
+        <source>there is no column &quot;{name}&quot; of ours</source>
+        <translation>no hay una columna nuestra «{name}»</translation>
+    </message>
+    <message>
+        <source>&quot;header&quot; is not a list</source>
+        <translation>«header» no es una lista</translation>
+    </message>
+    <message>
+        <source>the file cannot be read any further</source>
+        <translation>el archivo no se puede seguir leyendo</translation>
+    </message>
+    <message>
+        <source>the column key has no name</source>
+        <translation>la clave de columnas no tiene nombre</translation>
+    </message>
+    <message>
+        <source>Give it one, like &quot;Crew B&quot;</source>
+        <translation>Dele uno, como «Cuadrilla B»</translation>
+    </message>
+    <message>
+        <source>left out</source>
+        <translation>dejada fuera</translation>
+    </message>
+    <message>
+        <source>mended</source>
+        <translation>corregida</translation>
+    </message>
+    <message>
+        <source>Hold overridden by {who}</source>
+        <translation>Alto levantado por {who}</translation>
+    </message>
+    <message>
+        <source>Hold overridden by {who}: {reason}</source>
+        <translation>Alto levantado por {who}: {reason}</translation>
+    </message>
+    <message>
+        <source>Exception {key} accepted</source>
+        <translation>Excepción {key} aceptada</translation>
+    </message>
+    <message>
+        <source>Exception {key} rejected</source>
+        <translation>Excepción {key} rechazada</translation>
+    </message>
+    <message>
+        <source>Exception {key} accepted by {who}: {reason}</source>
+        <translation>Excepción {key} aceptada por {who}: {reason}</translation>
+    </message>
+    <message>
+        <source>Exception {key} rejected by {who}: {reason}</source>
+        <translation>Excepción {key} rechazada por {who}: {reason}</translation>
+    </message>
+    <message>
+        <source>Closeout record {#number} issued by {who}</source>
+        <translation>Acta de cierre {#number} emitida por {who}</translation>
+    </message>
+    <message>
+        <source>Closeout record {#number} issued by {who}, supersedes {#old}</source>
+        <translation>Acta de cierre {#number} emitida por {who}, sustituye a la {#old}</translation>
+    </message>
+    <message>
+        <source>Column key {name} saved</source>
+        <translation>Clave de columnas {name} guardada</translation>
+    </message>
+    <message>
+        <source>Column key {name} removed</source>
+        <translation>Clave de columnas {name} quitada</translation>
+    </message>
+    <message>
+        <source>Set-aside row opened again</source>
+        <translation>Fila apartada abierta de nuevo</translation>
+    </message>
+    <message>
+        <source>Set-aside row mended</source>
+        <translation>Fila apartada corregida</translation>
+    </message>
+    <message>
+        <source>Set-aside row left out</source>
+        <translation>Fila apartada dejada fuera</translation>
+    </message>
+    <message>
+        <source>Put aside: {~text}</source>
+        <translation>Apartado: {~text}</translation>
+    </message>
+    <message>
+        <source>Kept: {~text}</source>
+        <translation>Conservado: {~text}</translation>
+    </message>
+    <message>
+        <source>Brought back: {~text}</source>
+        <translation>Recuperado: {~text}</translation>
+    </message>
+    <message>
+        <source>Split: attempt {#attempt} of fibre {#fibre} belongs to fibre {#other}</source>
+        <translation>Separado: el intento {#attempt} de la fibra {#fibre} es de la fibra {#other}</translation>
+    </message>
+    <message>
+        <source>Split: attempt {#attempt} of fibre {#fibre} belongs to fibre {#other}, with its whole ribbon</source>
+        <translation>Separado: el intento {#attempt} de la fibra {#fibre} es de la fibra {#other}, con toda su cinta</translation>
+    </message>
+    <message>
+        <source>taken back</source>
+        <translation>deshecho</translation>
+    </message>
+    <message>
+        <source>this program does not hand over or keep copies</source>
+        <translation>este programa no entrega datos ni guarda copias</translation>
+    </message>
+    <message>
+        <source>the record was edited or settled meanwhile</source>
+        <translation>el registro se editó o se resolvió entretanto</translation>
+    </message>
+    <message>
+        <source>Look at the list again</source>
+        <translation>Mire la lista otra vez</translation>
+    </message>
+    <message>
+        <source>Open it again and look at the list once more</source>
+        <translation>Ábrala de nuevo y mire la lista otra vez</translation>
+    </message>
+    <message>
+        <source>the logbook is damaged ({~what}) and is open for reading only</source>
+        <translation>la bitácora está dañada ({~what}) y está abierta solo para lectura</translation>
+    </message>
+    <message>
+        <source>Restore a backup, or rescue what is readable into a new logbook</source>
+        <translation>Restaure una copia de seguridad o rescate lo legible a una bitácora nueva</translation>
+    </message>
+    <message>
+        <source>a page cannot be read</source>
+        <translation>una página no se puede leer</translation>
+    </message>
+    <message>
+        <source>a page could not be read</source>
+        <translation>una página no se pudo leer</translation>
+    </message>
+    <message>
+        <source>a page could not be read while writing</source>
+        <translation>una página no se pudo leer al escribir</translation>
+    </message>
+    <message>
+        <source>the file is cut off</source>
+        <translation>el archivo está cortado</translation>
+    </message>
+    <message>
+        <source>the end of the journal cannot be read</source>
+        <translation>el final del diario no se puede leer</translation>
+    </message>
+    <message>
+        <source>a part of the logbook file is damaged</source>
+        <translation>una parte del archivo de la bitácora está dañada</translation>
+    </message>
+    <message>
+        <source>{#there} {~what} can be read</source>
+        <translation>se pueden leer {#there} {~what}</translation>
+    </message>
+    <message>
+        <source>{#there} of {#all} {~what} can be read</source>
+        <translation>se pueden leer {#there} de {#all} {~what}</translation>
+    </message>
+    <message>
+        <source>The logbook is open for reading only: another program writes into it, or its folder cannot be written to.</source>
+        <translation>La bitácora está abierta solo para lectura: otro programa escribe en ella o no se puede escribir en su carpeta.</translation>
+    </message>
+    <message>
+        <source>the folder for backups cannot be made: {why}</source>
+        <translation>la carpeta de las copias de seguridad no se puede crear: {why}</translation>
+    </message>
+    <message>
+        <source>Choose another folder in the settings</source>
+        <translation>Elija otra carpeta en los ajustes</translation>
+    </message>
+    <message>
+        <source>a satchel of one job cannot be packed yet</source>
+        <translation>aún no se puede empaquetar una valija de una sola obra</translation>
+    </message>
+    <message>
+        <source>the satchel comes from a device that is not accepted yet and cannot be kept: {~why}</source>
+        <translation>la valija viene de un equipo que aún no está aceptado y no se puede guardar: {~why}</translation>
+    </message>
+    <message>
+        <source>Make room, or accept the device and take the satchel in again</source>
+        <translation>Haga sitio, o acepte el equipo y tome la valija de nuevo</translation>
+    </message>
+    <message>
+        <source>this file is not a satchel that waits</source>
+        <translation>este archivo no es una valija en espera</translation>
+    </message>
+    <message>
+        <source>the satchel is gone already</source>
+        <translation>la valija ya no está</translation>
+    </message>
+    <message>
+        <source>this is not the key of a device</source>
+        <translation>esto no es la clave de un equipo</translation>
+    </message>
+    <message>
+        <source>&quot;{~one}&quot; ({device}) shows</source>
+        <translation>se muestra «{~one}» ({device})</translation>
+    </message>
+    <message>
+        <source>&quot;{~one}&quot; ({device}) shows; &quot;{~other}&quot; ({other}) was written without knowing of it</source>
+        <translation>se muestra «{~one}» ({device}); «{~other}» ({other}) se escribió sin conocerla</translation>
+    </message>
+    <message>
+        <source>this is not a JPEG or PNG picture</source>
+        <translation>esto no es una imagen JPEG o PNG</translation>
+    </message>
+    <message>
+        <source>Choose a photo, or write a note</source>
+        <translation>Elija una foto o escriba una nota</translation>
+    </message>
+    <message>
+        <source>Choose another</source>
+        <translation>Elija otra</translation>
+    </message>
+    <message>
+        <source>the file is larger than {#mb} MB</source>
+        <translation>el archivo pasa de {#mb} MB</translation>
+    </message>
+    <message>
+        <source>Take the photo smaller and add it again</source>
+        <translation>Haga la foto más pequeña y añádala de nuevo</translation>
+    </message>
+    <message>
+        <source>the search was stopped; nothing was changed</source>
+        <translation>la búsqueda se detuvo; no se cambió nada</translation>
+    </message>
+    <message>
+        <source>moved from fibre {fibre}</source>
+        <translation>movido desde la fibra {fibre}</translation>
+    </message>
+    <message>
+        <source>moved to fibre {fibre}</source>
+        <translation>movido a la fibra {fibre}</translation>
+    </message>
+    <message>
+        <source>the clock stepped back</source>
+        <translation>el reloj retrocedió</translation>
+    </message>
+    <message>
+        <source>this fibre has no attempts to take apart</source>
+        <translation>esta fibra no tiene intentos que separar</translation>
+    </message>
+    <message>
+        <source>fibre {#fibre} has no attempt {#attempt}</source>
+        <translation>la fibra {#fibre} no tiene intento {#attempt}</translation>
+    </message>
+    <message>
+        <source>Its last one is {#attempt}</source>
+        <translation>El último es {#attempt}</translation>
+    </message>
+    <message>
+        <source>fibre {#fibre} is not in this closure</source>
+        <translation>la fibra {#fibre} no está en esta caja</translation>
+    </message>
+    <message>
+        <source>the reading is of this fibre already</source>
+        <translation>la lectura ya es de esta fibra</translation>
+    </message>
+    <message>
+        <source>Type the number of the fibre it belongs to</source>
+        <translation>Escriba el número de la fibra a la que pertenece</translation>
+    </message>
+    <message>
+        <source>that ribbon has fewer fibres than this arc</source>
+        <translation>esa cinta tiene menos fibras que este arco</translation>
+    </message>
+    <message>
+        <source>Void the arc and type it again there</source>
+        <translation>Anule el arco y escríbalo de nuevo allí</translation>
+    </message>
+    <message>
+        <source>this fibre has no such attempt</source>
+        <translation>esta fibra no tiene ese intento</translation>
+    </message>
+    <message>
+        <source>Look at its attempts again</source>
+        <translation>Mire otra vez sus intentos</translation>
+    </message>
+    <message>
+        <source>one arc cannot splice a fibre twice</source>
+        <translation>un arco no puede empalmar una fibra dos veces</translation>
+    </message>
+    <message>
+        <source>Move or void the reading that fibre has of the same arc first</source>
+        <translation>Mueva o anule antes la lectura que esa fibra tiene del mismo arco</translation>
     </message>
 </context>
 </TS>

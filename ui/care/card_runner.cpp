@@ -40,6 +40,19 @@ std::string spaced(std::string key) {
     return key;
 }
 
+/// "Arc power: adequate": by the card's own words; what the run adds itself has no label there.
+QString fieldLine(const care::Card& card, const std::string& key, const std::string& value) {
+    for (const auto& step : card.steps)
+        if (const auto* record = std::get_if<care::RecordStep>(&step.what))
+            if (const auto field = std::ranges::find(record->fields, key, &care::Field::key);
+                field != record->fields.end())
+                return QStringLiteral("%1: %2").arg(text::fromCard(field->label),
+                                                    field->kind == care::FieldKind::Choice
+                                                        ? text::fromCard(spaced(value))
+                                                        : text::words(value));
+    return QStringLiteral("%1: %2").arg(text::spoken(spaced(key)), text::spoken(spaced(value)));
+}
+
 }  // namespace
 
 CardRunner::CardRunner(Session& session, care::Card card, Tool tool, CareRun run,
@@ -367,8 +380,7 @@ void CardRunner::showFinished() {
     box->addWidget(verdict);
     QStringList kept;
     for (const auto& [key, value] : m_run.fields)
-        if (!key.starts_with("timer_started."))
-            kept << QStringLiteral("%1: %2").arg(text::fromCard(spaced(key)), text::fromCard(spaced(value)));
+        if (!key.starts_with("timer_started.")) kept << fieldLine(m_card, key, value);
     if (!kept.isEmpty())
         box->addWidget(wrapped(kept.join(QStringLiteral("\n")), TextRole::Strong, m_bodyWidget));
     if (!m_card.obligations.empty() && effect != care::Effect::NotReached) {

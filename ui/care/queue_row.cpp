@@ -1,13 +1,29 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/care/queue_row.hpp"
 
+#include <QFontMetrics>
 #include <QKeyEvent>
 #include <QPainter>
+
+#include <algorithm>
 
 #include "ui/text/format.hpp"
 #include "ui/theme/theme.hpp"
 
 namespace arc::ui {
+namespace {
+
+/// As wide as the longest name of a queue in the language of the window.
+int leadWidth(const Theme& theme) {
+    const QFontMetrics metrics(theme.font(Text::Body, Weight::Bold));
+    int widest = theme.px(82);
+    for (const auto queue :
+         {care::Queue::Hold, care::Queue::NextGap, care::Queue::ShiftEnd, care::Queue::BenchDay})
+        widest = std::max(widest, metrics.horizontalAdvance(titleOf(queue)));
+    return widest + theme.px(10);
+}
+
+}  // namespace
 
 Mark markOf(care::Queue queue) {
     switch (queue) {
@@ -112,7 +128,7 @@ void QueueRow::paintEvent(QPaintEvent*) {
         painter.drawRoundedRect(QRectF(rect()).adjusted(1, 1, -1, -1), theme.px(4), theme.px(4));
     }
     const int left = theme.px(12);
-    const int markX = left + theme.px(92);
+    const int markX = left + leadWidth(theme);
     const int textX = markX + theme.px(28);
     const int right = width() - theme.px(12);
     const bool item = m_has == Has::Item;

@@ -76,7 +76,7 @@ void SignalCard::show(const drift::Signal& signal, const drift::StratumReport& r
                 TextRole::Body, this));
     layout->addWidget(
         wrapped(tr("%1 dB since then, seen by the chart of %2")
-                    .arg(QString::asprintf("%+.3f", signal.sizeDb), wordOf(signal.chart, signal.channel)),
+                    .arg(text::signedNumber(signal.sizeDb, 3), wordOf(signal.chart, signal.channel)),
                 TextRole::Small, this));
     if (!signal.answerReason.empty())
         layout->addWidget(

@@ -232,8 +232,8 @@ void SignalPanel::addEffects() {
             effect.verdict == drift::CareVerdict::TooEarly
                 ? tr("%1 since").arg(arcsWord(static_cast<std::uint64_t>(effect.after)))
                 : tr("%1 dB (%2 … %3), %4 arcs before, %5 after")
-                      .arg(QString::asprintf("%+.3f", effect.shiftDb), QString::asprintf("%+.3f", effect.low),
-                           QString::asprintf("%+.3f", effect.high))
+                      .arg(text::signedNumber(effect.shiftDb, 3), text::signedNumber(effect.low, 3),
+                           text::signedNumber(effect.high, 3))
                       .arg(effect.before)
                       .arg(effect.after);
         inside(frame)->addLayout(markedLine(markOf(effect.verdict), what, numbers, frame));

@@ -73,6 +73,11 @@ QString number(double value, int places) {
     return QLocale().toString(value, 'f', places);
 }
 
+QString signedNumber(double value, int places) {
+    const QString shown = number(value, places);
+    return std::signbit(value) ? shown : QLatin1Char('+') + shown;
+}
+
 QString loss(Loss loss, Unit unit) {
     const int places = std::abs(loss.value) % 10 == 0 ? 2 : 3;
     const QString shown = number(decibels(loss), places);

@@ -30,6 +30,8 @@ QString fromCard(std::string_view english);
 /// "1,482"
 QString number(std::int64_t value);
 QString number(double value, int places);
+/// With its sign: "+0.041"
+QString signedNumber(double value, int places);
 
 enum class Unit { Shown, LeftOut };
 /// "0.04", a third place only when there is one; "0.04 dB" with the unit.

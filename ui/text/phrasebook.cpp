@@ -45,7 +45,8 @@ Phrasebook::Said Phrasebook::say(const QString& english, int depth) const {
     const auto one = asOne(english, depth);
     if (one && one->whole) return *one;
     for (const auto* between : {". ", "; ", "\n"})
-        if (const auto parts = inParts(english, QLatin1String(between), depth); parts && (parts->whole || !one))
+        if (const auto parts = inParts(english, QLatin1String(between), depth);
+            parts && (parts->whole || !one))
             return *parts;
     if (one) return *one;
     static const QRegularExpression silent(QStringLiteral("^[^\\p{L}]*$"));
@@ -130,12 +131,14 @@ std::optional<Phrasebook::Said> Phrasebook::inParts(const QString& english, cons
     for (qsizetype at = 0; at < parts.size();) {
         // Some sentences have the separator within them: as many parts as make one are taken together.
         std::optional<Said> one;
-        qsizetype taken = parts.size() - at;
-        for (; taken > 0 && !one; --taken)
-            if (const QString joined = parts.mid(at, taken).join(between);
-                !joined.isEmpty() && joined != english)
-                one = asOne(joined, depth + 1);
-        taken = one ? taken + 1 : 1;
+        qsizetype taken = parts.size() - at + 1;
+        while (--taken > 0) {
+            const QString joined = parts.mid(at, taken).join(between);
+            if (joined.isEmpty() || joined == english) continue;
+            one = asOne(joined, depth + 1);
+            if (one && (one->whole || taken == 1)) break;
+        }
+        taken = std::max<qsizetype>(1, taken);
         any = any || one.has_value();
         said.whole = said.whole && one && one->whole;
         // A reason or a label between sentences of ours must not be taken for one of them: it stays.

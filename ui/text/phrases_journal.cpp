@@ -115,6 +115,27 @@ constexpr const char* list[] = {
     QT_TRANSLATE_NOOP("phrases", "undone"),
     QT_TRANSLATE_NOOP("phrases", "First entry from {device}"),
     QT_TRANSLATE_NOOP("phrases", "Made this logbook"),
+    QT_TRANSLATE_NOOP("phrases", "Hold overridden by {who}"),
+    QT_TRANSLATE_NOOP("phrases", "Hold overridden by {who}: {reason}"),
+    QT_TRANSLATE_NOOP("phrases", "Exception {key} accepted"),
+    QT_TRANSLATE_NOOP("phrases", "Exception {key} rejected"),
+    QT_TRANSLATE_NOOP("phrases", "Exception {key} accepted by {who}: {reason}"),
+    QT_TRANSLATE_NOOP("phrases", "Exception {key} rejected by {who}: {reason}"),
+    QT_TRANSLATE_NOOP("phrases", "Closeout record {#number} issued by {who}"),
+    QT_TRANSLATE_NOOP("phrases", "Closeout record {#number} issued by {who}, supersedes {#old}"),
+    QT_TRANSLATE_NOOP("phrases", "Column key {name} saved"),
+    QT_TRANSLATE_NOOP("phrases", "Column key {name} removed"),
+    QT_TRANSLATE_NOOP("phrases", "Set-aside row opened again"),
+    QT_TRANSLATE_NOOP("phrases", "Set-aside row mended"),
+    QT_TRANSLATE_NOOP("phrases", "Set-aside row left out"),
+    QT_TRANSLATE_NOOP("phrases", "Put aside: {~text}"),
+    QT_TRANSLATE_NOOP("phrases", "Kept: {~text}"),
+    QT_TRANSLATE_NOOP("phrases", "Brought back: {~text}"),
+    QT_TRANSLATE_NOOP("phrases", "Split: attempt {#attempt} of fibre {#fibre} belongs to fibre {#other}"),
+    QT_TRANSLATE_NOOP("phrases",
+                      "Split: attempt {#attempt} of fibre {#fibre} belongs to fibre {#other}, with its "
+                      "whole ribbon"),
+    QT_TRANSLATE_NOOP("phrases", "taken back"),
 };
 
 }  // namespace

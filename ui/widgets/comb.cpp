@@ -9,6 +9,8 @@
 #include <algorithm>
 #include <cmath>
 
+#include "ui/text/format.hpp"
+
 namespace arc::ui {
 namespace {
 
@@ -157,10 +159,10 @@ QString Comb::sentence(const CombTooth& tooth) const {
     return tr("groove %1, %2: %3 dB in the baseline, %4 dB now (n = %5), alone %6 dB")
         .arg(tooth.channel)
         .arg(wordOf(tooth.mark))
-        .arg(tooth.baselineDb, 0, 'f', 3)
-        .arg(tooth.recentDb, 0, 'f', 3)
+        .arg(text::number(tooth.baselineDb, 3))
+        .arg(text::number(tooth.recentDb, 3))
         .arg(tooth.recent)
-        .arg(QString::asprintf("%+.3f", tooth.aloneDb));
+        .arg(text::signedNumber(tooth.aloneDb, 3));
 }
 
 }  // namespace arc::ui
