@@ -84,7 +84,8 @@ TEST(JobSatchel, BringsTheJobItsToolsAndTheirCareAndNothingElse) {
     ASSERT_EQ(care.size(), 1u);
     EXPECT_EQ(book->attachments(care[0].id.uuid)->front().bytes, "pixels");
     EXPECT_FALSE(book->setting("a")->has_value());
-    for (const Tool& tool : book->tools().value()) EXPECT_NE(tool.label, "S-02");
+    const auto tools = book->tools().value();
+    for (const Tool& tool : tools) EXPECT_NE(tool.label, "S-02");
 }
 
 TEST(JobSatchel, WhatComesLaterFillsItInAndTheBooksAreEqual) {

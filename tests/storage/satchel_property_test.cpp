@@ -63,12 +63,18 @@ class Editor {
                 return {job};
             }
             case 4: {
-                Cable cable{old<CableId>(2), job(), "K-" + word()};
+                Cable cable;
+                cable.id = old<CableId>(2);
+                cable.job = job();
+                cable.label = "K-" + word();
                 cable.fibreCount = 1 + static_cast<int>(number(100));
                 return {cable};
             }
             case 5: {
-                Closure closure{old<ClosureId>(3), job(), "C-" + word()};
+                Closure closure;
+                closure.id = old<ClosureId>(3);
+                closure.job = job();
+                closure.label = "C-" + word();
                 closure.trays = 1 + static_cast<int>(number(20));
                 return {closure};
             }
