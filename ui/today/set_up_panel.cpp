@@ -291,7 +291,8 @@ QString SetUpPanel::otherFibre(const Tool& splicer) const {
 
 void SetUpPanel::notice() {
     QStringList said;
-    if (const int at = m_splicer->currentIndex(); at >= 0) {
+    const int at = m_splicer->currentIndex();
+    if (at >= 0 && static_cast<std::size_t>(at) < m_splicers.size()) {
         const Tool& splicer = m_splicers[static_cast<std::size_t>(at)];
         said = jumps(*asSplicer(splicer));
         if (const QString other = otherFibre(splicer); !other.isEmpty()) said << other;

@@ -95,13 +95,13 @@ TEST(OtherFibre, CalibratingForItEndsWhatWasOwedAndNothingElseDoes) {
     SplicerHistory history = historyOf(mass());
     addArcs(history, 0, 10, 50, 12);
     const CareRecord lenses = careOf(mass(), "lens_clean", 2);
-    const auto wrong = owedWith(mass(), {lenses, madeWith(3, "G.652.D", 8)}, history);
+    const auto wrong = owedWith(mass(), {lenses, madeWith(3.1, "G.652.D", 8)}, history);
     ASSERT_FALSE(wrong.empty());
     EXPECT_FALSE(wrong.back().to);
     for (const HistoryArc& arc : history.arcs)
         EXPECT_EQ(owedAt(wrong, mass().id, arc.at) != nullptr, arc.at >= lenses.at);
     const auto right =
-        owedWith(mass(), {lenses, madeWith(3, "G.652.D", 8), madeWith(4.1, "G.652.D", 12)}, history);
+        owedWith(mass(), {lenses, madeWith(3.1, "G.652.D", 8), madeWith(4.1, "G.652.D", 12)}, history);
     EXPECT_EQ(right.back().to, at(4.1));
     const auto failed = owedWith(
         mass(), {madeWith(0, "G.652.D", 8), calibrationOf(mass(), 4.1, Adequacy::NotAdequate)}, history);

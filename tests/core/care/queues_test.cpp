@@ -401,7 +401,7 @@ TEST(Orders, TakeInWhatWearsWhenItsRunsAreReached) {
             situation.records.push_back(careOf(mass(), "groove_clean", 58.0 - 6 * i));
         return toOrder(situation, {});
     };
-    EXPECT_TRUE(ordered(5).empty()) << "about five more: none reaches ten";
+    EXPECT_TRUE(ordered(4).empty()) << "about four more: none reaches ten";
     const auto lines = ordered(7);
     ASSERT_EQ(lines.size(), 1U);
     EXPECT_EQ(lines[0].what, "groove kit");

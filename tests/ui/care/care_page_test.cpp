@@ -275,7 +275,8 @@ TEST_F(CareScreen, APhotoIsKeptWithItsRecordUpToItsLimit) {
         QTest::keyClick(photo->findChild<QPushButton*>(), Qt::Key_Space);
         auto* dialog = photo->findChild<QFileDialog*>();
         ASSERT_TRUE(dialog);
-        auto* name = dialog->findChild<QLineEdit*>();
+        auto* name = dialog->findChild<QLineEdit*>("fileNameEdit");
+        ASSERT_TRUE(name);
         name->clear();
         QTest::keyClicks(name, path);
         QTest::keyClick(name, Qt::Key_Return);

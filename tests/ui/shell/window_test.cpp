@@ -11,7 +11,6 @@
 #include <map>
 
 #include "tests/support/window_fixture.hpp"
-#include "ui/care/care_page.hpp"
 #include "ui/shell/finder.hpp"
 #include "ui/shell/page.hpp"
 #include "ui/shell/page_list.hpp"
@@ -68,7 +67,6 @@ TEST_F(WindowKeysTest, theFinderStartsACareCard) {
     card.title = "Clean V-grooves";
     card.cautions = {"Glass. " + std::string(care::cautionEnding)};
     bench->deck.cards = {card};
-    auto& page = dynamic_cast<CarePage&>(window->page(Screen::Care));
     QTest::keyClick(window.get(), Qt::Key_K, Qt::ControlModifier);
     auto* finder = window->findChild<Finder*>();
     ASSERT_NE(finder, nullptr);
@@ -80,7 +78,6 @@ TEST_F(WindowKeysTest, theFinderStartsACareCard) {
     QApplication::processEvents();
     QApplication::processEvents();
     EXPECT_EQ(window->screen(), Screen::Care);
-    (void)page;
 }
 
 TEST(Fit, prefersStartsOfWords) {
