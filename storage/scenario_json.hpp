@@ -18,9 +18,9 @@
 //   jobs[]                      label*, title, rule {name, per_splice_db, average_db, ceiling_db, attempts,
 //                               directions one_way|two_way}, mode_field_a_um 9.2, mode_field_b_um 9.2,
 //                               mode_field_sd_um 0.04, bad_lot false,
-//                               cables [{label*, fibres*, unit tube|ribbon, unit_size, colour_order,
-//                               fibre_type, length_km}], closures [{label*, cable_a*, cable_b*, trays,
-//                               per_tray, plan* "1-144 straight", left_out "5,6"}]
+//                               cables [{label*, fibres*, unit tube|ribbon, ribbon flat|web|ribbonised,
+//                               unit_size, colour_order, fibre_type, length_km}], closures [{label*,
+//                               cable_a*, cable_b*, trays, per_tray, plan* "1-144 straight", left_out "5,6"}]
 //   work[]                      splicer*, cleaver*, job*, closures* [labels], from_day*, to_day*,
 //                               arcs_per_day*, start_hour 7.5, operator
 //   faults[]                    cause* groove|calibration|cleaver, tool*, day + hour or arc, channels [],
