@@ -159,6 +159,11 @@ CalibrationLife calibrationOf(const Situation& situation, const Tool& tool,
     }
     life.owed = owedNow(situation, tool);
     if (life.owed) life.state = care::CalibrationState::Owed;
+    if (life.madeFor && life.owed && life.owed->condition == care::Condition::OtherFibre)
+        if (const auto history = std::ranges::find(situation.histories, tool.id, &SplicerHistory::splicer);
+            history != situation.histories.end() && !history->arcs.empty())
+            life.lastFaults =
+                care::faultsOf(*life.madeFor, splicer, care::useOf(history->arcs.back(), *history));
     return life;
 }
 
