@@ -222,11 +222,13 @@ std::vector<std::string> whatShows(Logbook& book, const std::vector<JobId>& jobs
 
 std::vector<std::string> whatToLookAt(const Laptop& laptop) {
     std::vector<std::string> list;
-    for (const auto& matter : concurrentEditsOf(laptop.file()).value()) {
+    const auto matters = concurrentEditsOf(laptop.file()).value();
+    const auto clashes = numberClashesOf(laptop.file()).value();
+    for (const auto& matter : matters) {
         list.push_back(toText(matter.record) + matter.kind + std::to_string(matter.channel.value_or(0)));
         for (const Edit& edit : matter.edits) list.push_back(edit.versionKey);
     }
-    for (const auto& clash : numberClashesOf(laptop.file()).value())
+    for (const auto& clash : clashes)
         list.push_back(toText(clash.job.uuid) + std::to_string(clash.number) +
                        std::to_string(clash.records.size()));
     return list;
