@@ -183,6 +183,8 @@ void TwicePanel::showVersions() {
         inside(sheet)->addWidget(hold);
         row->addWidget(sheet, 1);
     }
+    // At once: a layout shows what comes later with the next event only.
+    m_versions->show();
 }
 
 void TwicePanel::keep(std::size_t version) {
