@@ -20,7 +20,7 @@ class PhotosAndNotes : public testing::Test {
     bool noteByKey() {
         RealWindow::press(Qt::Key_A, Qt::ControlModifier | Qt::ShiftModifier);
         auto* sheet = at.window->findChild<AttachmentSheet*>();
-        if (!sheet || !QTest::qWaitForWindowActive(sheet)) return false;
+        if (!sheet || !test::eventually([&] { return QApplication::activeWindow() == sheet; })) return false;
         RealWindow::press(Qt::Key_N);
         RealWindow::type(QStringLiteral("seen"));
         RealWindow::press(Qt::Key_Return, Qt::ControlModifier);
