@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// One key from any page to the photos and notes of what is chosen there: a care record, a closure.
+// One key from any page to the photos and notes of what is chosen there; shown for a closure.
 #include <QComboBox>
 #include <QPlainTextEdit>
 
@@ -7,7 +7,6 @@
 
 #include "tests/support/real_window.hpp"
 #include "ui/attachments/sheet.hpp"
-#include "ui/care/care_desk.hpp"
 
 namespace arc::ui {
 namespace {
@@ -30,24 +29,6 @@ class PhotosAndNotes : public testing::Test {
 
     RealWindow at;
 };
-
-TEST_F(PhotosAndNotes, OfTheLastCareOfWhatIsDue) {
-    auto& rig = at.rig;
-    const Tool tool{rig.newId<ToolId>(), "S-01", "", Splicer{}, Service::InUse};
-    rig.write(tool);
-    CareRecord care;
-    care.id = rig.newId<CareId>();
-    care.tool = tool.id;
-    care.at = Instant{rig.clock.now().ms - 400 * msPerDay, 0};
-    care.action = std::string(action::grooveClean);
-    rig.write(care);
-    ASSERT_TRUE(at.open());
-    RealWindow::press(Qt::Key_F4);
-    ASSERT_TRUE(at.settle());
-    ASSERT_TRUE(test::eventually([&] { return CareDesk::of(*at.session).look() != nullptr; }));
-    ASSERT_TRUE(noteByKey());
-    EXPECT_EQ(rig.reopened()->attachments(care.id.uuid).value().size(), 1u);
-}
 
 TEST_F(PhotosAndNotes, OfTheClosureThatIsChosenButNotOfAJob) {
     auto& rig = at.rig;
