@@ -199,7 +199,7 @@ void CarePage::startCare(ToolId toolId, const ActionKey& action, const std::vect
             return m_session.tell(can.error());
         return run(*begunWith, *tool, one);
     }
-    const auto skipped = care::skippedGentler(look->situation, look->items, toolId, card->id);
+    const auto skipped = care::skippedGentler(look->situation, look->items, toolId, action);
     if (skipped.empty()) return begin(*card, *tool, answers, {});
     auto* ask = new GentlerFirst(*card, *tool, look->situation.deck, skipped, window());
     connect(ask, &GentlerFirst::gentlerChosen, this,

@@ -251,7 +251,7 @@ TEST_F(CareScreen, TheGentlerCareIsOneKeyAwayAndOnceDoneNothingIsAsked) {
 TEST_F(CareScreen, APhotoIsKeptWithItsRecordUpToItsLimit) {
     begin();
     open();
-    const std::string picture("\x89PNG\r\n\x1a\n a test, no picture", 30);
+    const std::string picture("\x89PNG\r\n\x1a\n a test, no picture");
     const auto file = [&](const char* name, std::size_t size) {
         std::ofstream out(rig.folder / name, std::ios::binary);
         out << picture << std::string(size - picture.size(), ' ');
