@@ -325,7 +325,9 @@ void runWorld(std::uint64_t seed) {
         EXPECT_EQ(whatToLookAt(*laptop), apart);
     }
     std::set<std::string> kept;
-    for (const auto& line : first.book->journal(0, 100'000).value())
+    const auto journal = first.book->journal(0, 100'000);
+    ASSERT_TRUE(journal);
+    for (const auto& line : *journal)
         if (line.who.starts_with("edit ")) kept.insert(line.who);
     EXPECT_EQ(kept, world.made) << "an edit was lost";
 }
