@@ -633,6 +633,77 @@
     </message>
 </context>
 <context>
+    <name>arc::ui::BackupsPanel</name>
+    <message>
+        <source>Make a copy now</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Make a logbook of the chosen copy…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Copies</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>every hours</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>copies at most</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>days at most</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>megabytes at most</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1   %2   %3</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There is no copy yet. One is made by itself after the first entries; it can be made while you work.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Copies are made by themselves while you work, in %1. Put one of them on a stick from time to time: a copy on the same disk does not help when the disk fails.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Copying…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Copying the logbook</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Copied: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Folder for the new logbook</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Checking the copy…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Making a logbook of a copy</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The copy is sound; the new logbook is %1. Open it with arcwright. This one stays as it is.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>arc::ui::BaselineBar</name>
     <message>
         <source>Baseline from arc</source>
@@ -679,6 +750,17 @@
     </message>
     <message>
         <source>, in use now</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>arc::ui::BookBar</name>
+    <message>
+        <source>State of the logbook</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What is readable, and rescue</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -1004,6 +1086,128 @@
     </message>
     <message>
         <source>groove %1, %2: %3 dB in the baseline, %4 dB now (n = %5), alone %6 dB</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>arc::ui::ConditionPanel</name>
+    <message>
+        <source>open for writing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>open for reading only</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>damaged, open for reading only</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What is readable</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Check the whole logbook</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Rescue what is readable into a new logbook…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A check walks through every page of the file, and through the journal with its hashes; it may take a while and can be stopped.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Checking…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Checking the logbook</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Damage was found. Nothing more is written into this logbook.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Every page is whole.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Folder for the rescued logbook</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Rescuing…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Rescuing the logbook</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Rescued into %1: %2 entries as they were, %3 in part, %4 lost. Open it with arcwright; the damaged one was not touched.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not whole:</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>arc::ui::DevicesPanel</name>
+    <message>
+        <source>this laptop</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>accepted</source>
+        <translation>angenommen</translation>
+    </message>
+    <message>
+        <source>not accepted</source>
+        <translation>nicht angenommen</translation>
+    </message>
+    <message>
+        <source>Each laptop signs with a key of its own. Who takes in its satchels compares the key by phone once and gives the laptop a name.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The key of this laptop</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Laptops</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Accept or rename  N</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Accept the chosen laptop, or rename it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This laptop needs no name here.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Name of the laptop with the key %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Name</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Give the name</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Satchels of %1 are taken in from now on.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -2017,6 +2221,17 @@
     </message>
 </context>
 <context>
+    <name>arc::ui::Keeper</name>
+    <message>
+        <source>Checking the logbook</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Copying the logbook</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>arc::ui::KitPage</name>
     <message>
         <source>, at use %1</source>
@@ -2205,16 +2420,44 @@
         <translation>Bordbuch</translation>
     </message>
     <message>
-        <source>What was written, by whom and from where</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>Parts of the logbook</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Journal</source>
         <translation>Journal</translation>
+    </message>
+    <message>
+        <source>What was written, by whom and from where; handing over, taking in, and copies</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Hand over</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Edited twice</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Laptops</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Copies</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Condition</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Logbook: %1</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -2668,6 +2911,10 @@
         <source>History of what is chosen: who wrote what, when, from where</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>Photos and notes of what is chosen</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>arc::ui::OrdersAside</name>
@@ -2716,6 +2963,89 @@
     </message>
     <message>
         <source>Limits of care</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>arc::ui::PackPanel</name>
+    <message>
+        <source>A satchel is one signed file for another logbook: by stick, by mail, any way you like. Packing the same again, or more than needed, does no harm.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What is handed over</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>everything</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>what was written since a day</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>one job</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Since</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Job</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Passphrase</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>none: who has the file can read it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Passphrase once more</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Once more</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Write the satchel…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The two passphrases are not the same. Type it once more.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There is no job in this logbook yet.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Folder for the satchel</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Packing…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Packing a satchel</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 entries are in %2, signed by this laptop%3.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source> and sealed. Tell the passphrase another way than the file</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -3511,6 +3841,125 @@
     </message>
 </context>
 <context>
+    <name>arc::ui::TakeInPanel</name>
+    <message>
+        <source>%1, key %2, packed %3</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>, sealed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>All of a satchel is taken in or nothing, in any order, any number of times: what is here already is not doubled.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Choose a satchel…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Passphrase of the satchel</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>passphrase, if it has one</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take it in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Satchels of laptops nobody has accepted yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>They lie beside the logbook; nothing of them is in it. Compare the key with the one that the other laptop shows under Laptops, by phone, then accept it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Waiting satchels</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Accept the laptop  A</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Throw the satchel away  X</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Accept the laptop of the chosen satchel</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Throw the chosen waiting satchel away</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Satchel to take in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Satchels (*.satchel)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>All files (*)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Reading what it says…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Reading a satchel</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Taking it in…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Taking in a satchel</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nobody has accepted the laptop that signed it (%1, key %2): the satchel waits below, and nothing of it is in the logbook.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 new entries from %2; %3 were here already.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 records were edited here and there: look at them under Edited twice.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Name</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Does the other laptop show the key %1? Then give it a name; its satchels are taken in from now on.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Accept</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Press X once more to throw %1 away.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The satchel was thrown away; nothing of it was in the logbook.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>arc::ui::Timeline</name>
     <message>
         <source>History</source>
@@ -3727,6 +4176,81 @@
     </message>
     <message>
         <source>out of service</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>arc::ui::TwicePanel</name>
+    <message>
+        <source>%1 on %2, %3</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Closeout record no. %1 of %2 was issued twice: %3.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>; </source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No. %1 supersedes both.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Issue the record again on Closeout: the new one supersedes both.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Records edited twice</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Keep version %1 of the record edited twice</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Looking for records edited twice</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No record was edited on two laptops without one knowing of the other.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>These were edited on two laptops, neither knowing of the other. The later one shows until somebody chooses; both stay in the history. Press the number of the one to keep.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Version %1, shows now</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Version %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>, by %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>, from %1, %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Keep this one  %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Writing the decision…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Settling a record edited twice</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Kept: %1. The other stays in the history.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -8876,6 +9400,66 @@
     </message>
     <message>
         <source>before gentler care: {reason}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>there is no room for a readable copy: {why}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>only pictures named .jpg, .jpeg or .png are taken</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Look whether you may read it, or choose another</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the file cannot be written</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Choose a folder you may write to, with room on it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not saved</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Try it again</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the note is empty</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Write it, or Esc leaves it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the note is not saved yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ctrl+Enter saves it, Esc once more drops it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&quot;{text}&quot; is no day or stretch of days</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Type 2031-03-03, 2031-03, 7 d or 2031-03-03 to 2031-03-15</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>photos and notes belong to a splice, a closure or a care record</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Choose one first</source>
         <translation type="unfinished"></translation>
     </message>
 </context>

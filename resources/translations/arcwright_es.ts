@@ -551,6 +551,86 @@
         <source>Close  Esc</source>
         <translation>Cerrar  Esc</translation>
     </message>
+    <message>
+        <source>%1 KB</source>
+        <translation>%1 KB</translation>
+    </message>
+    <message>
+        <source>%1 MB</source>
+        <translation>%1 MB</translation>
+    </message>
+    <message>
+        <source>Note: %1</source>
+        <translation>Nota: %1</translation>
+    </message>
+    <message>
+        <source>Photos and notes</source>
+        <translation>Fotos y notas</translation>
+    </message>
+    <message>
+        <source>Attached to</source>
+        <translation>Adjunto a</translation>
+    </message>
+    <message>
+        <source>Nothing is attached yet. P adds a photo, N writes a note.</source>
+        <translation>Aún no hay nada adjunto. P añade una foto, N escribe una nota.</translation>
+    </message>
+    <message>
+        <source>The note</source>
+        <translation>La nota</translation>
+    </message>
+    <message>
+        <source>New note</source>
+        <translation>Nota nueva</translation>
+    </message>
+    <message>
+        <source>Write; Ctrl+Enter saves it</source>
+        <translation>Escriba; Ctrl+Intro la guarda</translation>
+    </message>
+    <message>
+        <source>Add photo  P</source>
+        <translation>Añadir foto  P</translation>
+    </message>
+    <message>
+        <source>Write note  N</source>
+        <translation>Escribir nota  N</translation>
+    </message>
+    <message>
+        <source>Save out  S</source>
+        <translation>Guardar fuera  S</translation>
+    </message>
+    <message>
+        <source>Take back  Del</source>
+        <translation>Deshacer  Supr</translation>
+    </message>
+    <message>
+        <source>This picture cannot be shown here. S saves it out as it is.</source>
+        <translation>Esta imagen no se puede mostrar aquí. S la guarda fuera tal como es.</translation>
+    </message>
+    <message>
+        <source>Picture %1, %2 by %3 pixels</source>
+        <translation>Imagen %1, %2 por %3 píxeles</translation>
+    </message>
+    <message>
+        <source>Saved.</source>
+        <translation>Guardado.</translation>
+    </message>
+    <message>
+        <source>Save out into</source>
+        <translation>Guardar fuera en</translation>
+    </message>
+    <message>
+        <source>Saved out as %1</source>
+        <translation>Guardado fuera como %1</translation>
+    </message>
+    <message>
+        <source>Taken back: %1</source>
+        <translation>Deshecho: %1</translation>
+    </message>
+    <message>
+        <source>Taken back. Undo brings it again.</source>
+        <translation>Deshecho. Deshacer lo trae de nuevo.</translation>
+    </message>
 </context>
 <context>
     <name>arc::ui::BackupsPanel</name>
@@ -2605,6 +2685,50 @@
         <source>Loss pad</source>
         <translation>Panel de pérdidas</translation>
     </message>
+    <message>
+        <source>Keep  K</source>
+        <translation>Conservar  K</translation>
+    </message>
+    <message>
+        <source>Split  T</source>
+        <translation>Separar  T</translation>
+    </message>
+    <message>
+        <source>Keep a splice over the limit, with a note</source>
+        <translation>Conservar un empalme sobre el límite, con una nota</translation>
+    </message>
+    <message>
+        <source>An attempt belongs to another fibre</source>
+        <translation>Un intento es de otra fibra</translation>
+    </message>
+    <message>
+        <source>Split attempts: one belongs to another fibre</source>
+        <translation>Separar intentos: uno es de otra fibra</translation>
+    </message>
+    <message>
+        <source>Which attempt of fibre %1 was made at which fibre?</source>
+        <translation>¿Qué intento de la fibra %1 se hizo en qué fibra?</translation>
+    </message>
+    <message>
+        <source>Attempt</source>
+        <translation>Intento</translation>
+    </message>
+    <message>
+        <source>Fibre</source>
+        <translation>Fibra</translation>
+    </message>
+    <message>
+        <source>Split</source>
+        <translation>Separar</translation>
+    </message>
+    <message>
+        <source>, time steps back</source>
+        <translation>, la hora retrocede</translation>
+    </message>
+    <message>
+        <source>Digits correct this reading; R re-splice, V void, T it was another fibre.</source>
+        <translation>Las cifras corrigen esta lectura; R reempalma, V anula, T era otra fibra.</translation>
+    </message>
 </context>
 <context>
     <name>arc::ui::MachineCard</name>
@@ -2786,6 +2910,10 @@
     <message>
         <source>History of what is chosen: who wrote what, when, from where</source>
         <translation>Historia de lo elegido: quién escribió qué, cuándo y desde dónde</translation>
+    </message>
+    <message>
+        <source>Photos and notes of what is chosen</source>
+        <translation>Fotos y notas de lo elegido</translation>
     </message>
 </context>
 <context>
@@ -3361,8 +3489,8 @@
         <translation>señal en el arco %1, %2 después</translation>
     </message>
     <message>
-        <source>%1&#xa0;dB since then, seen by the chart of %2</source>
-        <translation>%1&#xa0;dB desde entonces, según el gráfico de %2</translation>
+        <source>%1 dB since then, seen by the chart of %2</source>
+        <translation>%1 dB desde entonces, según el gráfico de %2</translation>
     </message>
     <message>
         <source>reason: %1</source>
@@ -3381,7 +3509,7 @@
     </message>
     <message>
         <source>Dismiss, with a reason…</source>
-        <translation>Descartar, con un motivo…</translation>
+        <translation>Descartar…</translation>
     </message>
     <message>
         <source>Take it up again</source>
@@ -3534,6 +3662,30 @@
         <source>fibre %1, %2</source>
         <translation>fibra %1, %2</translation>
     </message>
+    <message>
+        <source>Verdict</source>
+        <translation>Veredicto</translation>
+    </message>
+    <message>
+        <source>any verdict</source>
+        <translation>cualquier veredicto</translation>
+    </message>
+    <message>
+        <source>7 d, a day as 2031-03-03, a month as 2031-03, or 2031-03-03 to 2031-03-15</source>
+        <translation>7 d, un día como 2031-03-03, un mes como 2031-03, o 2031-03-03 to 2031-03-15</translation>
+    </message>
+    <message>
+        <source>any tool</source>
+        <translation>cualquier herramienta</translation>
+    </message>
+    <message>
+        <source>Searching…</source>
+        <translation>Buscando…</translation>
+    </message>
+    <message>
+        <source>Splice of fibre %1, %2 dB, %3</source>
+        <translation>Empalme de la fibra %1, %2 dB, %3</translation>
+    </message>
 </context>
 <context>
     <name>arc::ui::SpliceTable</name>
@@ -3616,6 +3768,10 @@
     <message>
         <source>voided</source>
         <translation>anulado</translation>
+    </message>
+    <message>
+        <source>Searching the splices</source>
+        <translation>Buscando en los empalmes</translation>
     </message>
 </context>
 <context>
@@ -3982,6 +4138,14 @@
     <message>
         <source>fibre %1</source>
         <translation>fibra %1</translation>
+    </message>
+    <message>
+        <source>Photos and notes of the splice or the closure</source>
+        <translation>Fotos y notas del empalme o de la caja</translation>
+    </message>
+    <message>
+        <source>Splice of fibre %1, attempt %2, %3 dB, %4</source>
+        <translation>Empalme de la fibra %1, intento %2, %3 dB, %4</translation>
     </message>
 </context>
 <context>
@@ -5104,10 +5268,6 @@
 <context>
     <name>help</name>
     <message>
-        <source>One logbook, five screens. Each answers one question.</source>
-        <translation>Una bitácora, cinco pantallas. Cada una responde a una pregunta.</translation>
-    </message>
-    <message>
         <source>Today, F2: which fibre is next, and is this loss good enough?</source>
         <translation>Hoy, F2: ¿qué fibra sigue, y basta esta pérdida?</translation>
     </message>
@@ -5232,10 +5392,6 @@
         <translation>Las valijas pueden llegar en cualquier orden y más de una vez: nada se pierde y nada se duplica. Si dos cuadrillas cambiaron lo mismo, se ve la versión posterior, se conservan ambas y el par se enumera para que lo mire una persona.</translation>
     </message>
     <message>
-        <source>The five screens</source>
-        <translation>Las cinco pantallas</translation>
-    </message>
-    <message>
         <source>The loss pad</source>
         <translation>El panel de pérdidas</translation>
     </message>
@@ -5250,6 +5406,18 @@
     <message>
         <source>Handover</source>
         <translation>Entrega de datos</translation>
+    </message>
+    <message>
+        <source>One logbook, six screens. Each answers one question.</source>
+        <translation>Una bitácora, seis pantallas. Cada una responde a una pregunta.</translation>
+    </message>
+    <message>
+        <source>Logbook, F7: what was written, when, by whom and from where?</source>
+        <translation>Bitácora, F7: ¿qué se escribió, cuándo, quién y desde dónde?</translation>
+    </message>
+    <message>
+        <source>The screens</source>
+        <translation>Las pantallas</translation>
     </message>
 </context>
 <context>
@@ -9233,6 +9401,66 @@
     <message>
         <source>before gentler care: {reason}</source>
         <translation>antes que un cuidado más suave: {reason}</translation>
+    </message>
+    <message>
+        <source>there is no room for a readable copy: {why}</source>
+        <translation>no hay sitio para una copia legible: {why}</translation>
+    </message>
+    <message>
+        <source>only pictures named .jpg, .jpeg or .png are taken</source>
+        <translation>solo se toman imágenes llamadas .jpg, .jpeg o .png</translation>
+    </message>
+    <message>
+        <source>Look whether you may read it, or choose another</source>
+        <translation>Mire si puede leerla o elija otra</translation>
+    </message>
+    <message>
+        <source>the file cannot be written</source>
+        <translation>el archivo no se puede escribir</translation>
+    </message>
+    <message>
+        <source>Choose a folder you may write to, with room on it</source>
+        <translation>Elija una carpeta con espacio en la que pueda escribir</translation>
+    </message>
+    <message>
+        <source>not saved</source>
+        <translation>no se guardó</translation>
+    </message>
+    <message>
+        <source>Try it again</source>
+        <translation>Inténtelo de nuevo</translation>
+    </message>
+    <message>
+        <source>the note is empty</source>
+        <translation>la nota está vacía</translation>
+    </message>
+    <message>
+        <source>Write it, or Esc leaves it</source>
+        <translation>Escríbala, o Esc la deja</translation>
+    </message>
+    <message>
+        <source>the note is not saved yet</source>
+        <translation>la nota aún no está guardada</translation>
+    </message>
+    <message>
+        <source>Ctrl+Enter saves it, Esc once more drops it</source>
+        <translation>Ctrl+Intro la guarda, Esc otra vez la borra</translation>
+    </message>
+    <message>
+        <source>&quot;{text}&quot; is no day or stretch of days</source>
+        <translation>«{text}» no es un día ni un tramo de días</translation>
+    </message>
+    <message>
+        <source>Type 2031-03-03, 2031-03, 7 d or 2031-03-03 to 2031-03-15</source>
+        <translation>Escriba 2031-03-03, 2031-03, 7 d o 2031-03-03 to 2031-03-15</translation>
+    </message>
+    <message>
+        <source>photos and notes belong to a splice, a closure or a care record</source>
+        <translation>las fotos y notas son de un empalme, una caja o un registro de cuidado</translation>
+    </message>
+    <message>
+        <source>Choose one first</source>
+        <translation>Elija uno primero</translation>
     </message>
 </context>
 </TS>

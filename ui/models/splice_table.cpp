@@ -1,7 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/models/splice_table.hpp"
 
+#include <algorithm>
+
 #include "core/work/newest_splices.hpp"
+#include "core/work/notes.hpp"
 #include "ui/text/format.hpp"
 
 namespace arc::ui {
@@ -9,6 +12,13 @@ namespace arc::ui {
 namespace {
 
 constexpr std::size_t windowRows = 200;
+
+/// What the program noted is said in the language of the window; a person's own words stay.
+QString noteWords(const std::string& said) {
+    const auto begins = [&](std::string_view words) { return said.starts_with(words); };
+    const bool program = begins(note::kept) || std::ranges::any_of(note::ours, begins);
+    return program ? text::spoken(said) : text::words(said);
+}
 
 }  // namespace
 
@@ -166,8 +176,8 @@ QString SpliceTable::cell(const SpliceRow& row, int column) const {
         case Who:
             return text::words(row.arc.operatorName);
         case Note:
-            return row.versions > 1 ? (reading.note.empty() ? tr("corrected") : text::words(reading.note))
-                                    : text::words(reading.note);
+            return row.versions > 1 ? (reading.note.empty() ? tr("corrected") : noteWords(reading.note))
+                                    : noteWords(reading.note);
         default:
             return {};
     }

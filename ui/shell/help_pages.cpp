@@ -7,7 +7,7 @@ namespace arc::ui {
 namespace {
 
 constexpr HelpLine screens[] = {
-    {HelpKind::Text, QT_TRANSLATE_NOOP("help", "One logbook, five screens. Each answers one question.")},
+    {HelpKind::Text, QT_TRANSLATE_NOOP("help", "One logbook, six screens. Each answers one question.")},
     {HelpKind::Item,
      QT_TRANSLATE_NOOP("help", "Today, F2: which fibre is next, and is this loss good enough?")},
     {HelpKind::Item, QT_TRANSLATE_NOOP("help", "Kit, F3: how worn is each splicer, cleaver and stripper?")},
@@ -16,6 +16,8 @@ constexpr HelpLine screens[] = {
      QT_TRANSLATE_NOOP("help", "Drift, F5: did a machine change, since when, and which part?")},
     {HelpKind::Item,
      QT_TRANSLATE_NOOP("help", "Closeout, F6: is the job complete, and what does the client get?")},
+    {HelpKind::Item,
+     QT_TRANSLATE_NOOP("help", "Logbook, F7: what was written, when, by whom and from where?")},
     {HelpKind::Text,
      QT_TRANSLATE_NOOP(
          "help",
@@ -131,7 +133,7 @@ constexpr HelpLine handover[] = {
 };
 
 constexpr HelpPage pages[] = {
-    {"screens", QT_TRANSLATE_NOOP("help", "The five screens"), screens},
+    {"screens", QT_TRANSLATE_NOOP("help", "The screens"), screens},
     {"pad", QT_TRANSLATE_NOOP("help", "The loss pad"), pad},
     {"care", QT_TRANSLATE_NOOP("help", "Care and safety"), care},
     {"closeout", QT_TRANSLATE_NOOP("help", "Closeout and verifying"), closeout},

@@ -320,6 +320,7 @@ constexpr const char* list[] = {
     QT_TRANSLATE_NOOP("phrases",
                       "\"{~one}\" ({device}) shows; \"{~other}\" ({other}) was written without knowing of "
                       "it"),
+    QT_TRANSLATE_NOOP("phrases", "there is no room for a readable copy: {why}"),
 };
 
 }  // namespace

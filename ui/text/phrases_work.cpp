@@ -136,6 +136,20 @@ constexpr const char* list[] = {
     QT_TRANSLATE_NOOP("phrases", "Look at its attempts again"),
     QT_TRANSLATE_NOOP("phrases", "one arc cannot splice a fibre twice"),
     QT_TRANSLATE_NOOP("phrases", "Move or void the reading that fibre has of the same arc first"),
+    QT_TRANSLATE_NOOP("phrases", "only pictures named .jpg, .jpeg or .png are taken"),
+    QT_TRANSLATE_NOOP("phrases", "Look whether you may read it, or choose another"),
+    QT_TRANSLATE_NOOP("phrases", "the file cannot be written"),
+    QT_TRANSLATE_NOOP("phrases", "Choose a folder you may write to, with room on it"),
+    QT_TRANSLATE_NOOP("phrases", "not saved"),
+    QT_TRANSLATE_NOOP("phrases", "Try it again"),
+    QT_TRANSLATE_NOOP("phrases", "the note is empty"),
+    QT_TRANSLATE_NOOP("phrases", "Write it, or Esc leaves it"),
+    QT_TRANSLATE_NOOP("phrases", "the note is not saved yet"),
+    QT_TRANSLATE_NOOP("phrases", "Ctrl+Enter saves it, Esc once more drops it"),
+    QT_TRANSLATE_NOOP("phrases", "\"{text}\" is no day or stretch of days"),
+    QT_TRANSLATE_NOOP("phrases", "Type 2031-03-03, 2031-03, 7 d or 2031-03-03 to 2031-03-15"),
+    QT_TRANSLATE_NOOP("phrases", "photos and notes belong to a splice, a closure or a care record"),
+    QT_TRANSLATE_NOOP("phrases", "Choose one first"),
 };
 
 }  // namespace
