@@ -37,9 +37,13 @@ OtherCare::OtherCare(QWidget* parent) : QFrame(parent) {
     auto* edit = button(tr("Edit card…"), ButtonKind::Quiet, sheet);
     auto* limits = button(tr("Limits…"), ButtonKind::Quiet, sheet);
     limits->setAccessibleName(tr("Limits of care"));
-    row->addWidget(begin);
-    row->addWidget(edit);
-    row->addWidget(limits);
+    // A second line: in one, the names of the care cards were cut off on a small screen.
+    auto* keys = new QHBoxLayout;
+    keys->setSpacing(theme.px(8));
+    keys->addWidget(begin, 1);
+    keys->addWidget(edit);
+    keys->addWidget(limits);
+    inside(sheet)->addLayout(keys);
     connect(m_tool, &QComboBox::currentIndexChanged, this, &OtherCare::fillCards);
     connect(begin, &QPushButton::clicked, this, [this] {
         if (tool() && !action().empty()) Q_EMIT startAsked(tool()->id, action());
