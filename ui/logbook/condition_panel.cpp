@@ -59,8 +59,7 @@ ConditionPanel::ConditionPanel(Session& session, QWidget* parent) : Panel(parent
     m_mark->setFixedSize(theme.px(22), theme.px(22));
     m_verdict = words(QString(), TextRole::Heading, sheet);
     top->addWidget(m_mark);
-    top->addWidget(m_verdict);
-    top->addStretch(1);
+    top->addWidget(m_verdict, 1);
     inside(sheet)->addLayout(top);
     m_sentence = words(QString(), TextRole::Body, sheet);
     m_sentence->setWordWrap(true);
