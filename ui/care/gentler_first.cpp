@@ -10,6 +10,7 @@
 #include "ui/care/words.hpp"
 #include "ui/text/format.hpp"
 #include "ui/theme/theme.hpp"
+#include "ui/widgets/fitting.hpp"
 #include "ui/widgets/words.hpp"
 
 namespace arc::ui {
@@ -22,7 +23,6 @@ GentlerFirst::GentlerFirst(const care::Card& card, const Tool& tool, const care:
     setObjectName(QStringLiteral("gentler_first"));
     setWindowTitle(tr("Gentler care comes first"));
     setAccessibleName(windowTitle());
-    setMinimumWidth(theme.px(620));
     auto* box = new QVBoxLayout(this);
     box->setContentsMargins(theme.px(28), theme.px(22), theme.px(28), theme.px(22));
     box->setSpacing(theme.px(Gap::Middle));
@@ -85,6 +85,7 @@ GentlerFirst::GentlerFirst(const care::Card& card, const Tool& tool, const care:
         accept();
         Q_EMIT goOnAsked(reason);
     });
+    fitTo(*this, theme.px(620));
     if (first) first->setFocus();
 }
 

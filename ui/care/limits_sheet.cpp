@@ -12,6 +12,7 @@
 #include "core/care/rules.hpp"
 #include "ui/text/format.hpp"
 #include "ui/theme/theme.hpp"
+#include "ui/widgets/fitting.hpp"
 #include "ui/widgets/words.hpp"
 
 namespace arc::ui {
@@ -23,7 +24,6 @@ LimitsSheet::LimitsSheet(Session& session, QWidget* parent) : QDialog(parent), m
     setObjectName(QStringLiteral("limits_sheet"));
     setWindowTitle(tr("Limits of care"));
     setAccessibleName(windowTitle());
-    setMinimumWidth(theme.px(640));
     auto* box = new QVBoxLayout(this);
     box->setContentsMargins(theme.px(28), theme.px(22), theme.px(28), theme.px(22));
     box->setSpacing(theme.px(Gap::Middle));
@@ -67,6 +67,7 @@ LimitsSheet::LimitsSheet(Session& session, QWidget* parent) : QDialog(parent), m
     box->addLayout(row);
     connect(leave, &QPushButton::clicked, this, &QDialog::reject);
     connect(take, &QPushButton::clicked, this, &LimitsSheet::keep);
+    fitTo(*this, theme.px(640));
     m_lines.front().edit->setFocus();
 }
 
