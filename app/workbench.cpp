@@ -10,10 +10,13 @@
 #include "storage/conflicts.hpp"
 #include "storage/damage.hpp"
 #include "storage/intake.hpp"
+#include "storage/plain_file.hpp"
 #include "storage/rescue.hpp"
 #include "storage/rolling_backup.hpp"
 #include "storage/satchel.hpp"
+#include "storage/set_aside_sheets.hpp"
 #include "storage/sqlite_logbook.hpp"
+#include "storage/table_preview.hpp"
 #include "storage/waiting_satchels.hpp"
 #include "storage/writer_lock.hpp"
 
@@ -57,14 +60,43 @@ class BookWorkbench final : public Workbench {
 
     Result<ImportCount> import(const std::filesystem::path& file, FileKind kind,
                                Progress& progress) override {
-        if (auto may = mayWrite(); !may) return tl::unexpected(may.error());
-        storage::IntakeRequest request;
-        request.book = book_;
-        request.files = {{file, kind}};
-        request.mode = storage::OpenMode::Companion;
-        auto counts = storage::takeIn(request, clock_, random_, progress);
-        if (!counts) return tl::unexpected(counts.error());
-        return std::move(counts->front());
+        return readIn({file, kind}, {}, progress);
+    }
+
+    Result<ImportCount> importWith(const std::filesystem::path& file, const ColumnKey& key,
+                                   Progress& progress) override {
+        return readIn({file, key.kind}, key, progress);
+    }
+
+    Result<TablePreview> preview(const TableQuestion& question) override {
+        if (auto ours = mayWrite(); !ours) return tl::unexpected(ours.error());
+        return storage::previewTable(book_, question, clock_, random_);
+    }
+
+    Result<std::vector<ColumnKey>> columnKeys() override { return storage::savedKeys(book_); }
+
+    Result<Setting> columnKeySetting(const ColumnKey& key) override { return storage::keySetting(key); }
+
+    Result<void> writeColumnKey(const ColumnKey& key, const std::filesystem::path& file) override {
+        return storage::writePlainFile(file, storage::toJson(key) + "\n", storage::FileMode::Normal);
+    }
+
+    Result<ColumnKey> readColumnKey(const std::filesystem::path& file) override {
+        return storage::loadColumnKey(file);
+    }
+
+    Result<std::vector<SetAsideSheet>> setAside() override { return storage::openSheets(book_); }
+
+    Result<std::vector<MendedRow>> mend(const SetAsideSheet& sheet, const std::vector<MendedRow>& rows,
+                                        MendPurpose purpose) override {
+        if (auto ours = mayWrite(); !ours) return tl::unexpected(ours.error());
+        return storage::mendRows(book_, sheet, rows, purpose, "", clock_, random_);
+    }
+
+    std::vector<Setting> leftOut(const SetAsideSheet& sheet, const std::vector<std::size_t>& rows) override {
+        std::vector<Setting> settings;
+        for (const auto row : rows) settings.push_back(storage::leftOutSetting(sheet, row));
+        return settings;
     }
 
     Result<std::filesystem::path> writeCloseout(JobId job, const std::filesystem::path& folder,
@@ -186,6 +218,19 @@ class BookWorkbench final : public Workbench {
         if (storage::WriterLock::heldByThisProcess(book_)) return {};
         return fail(ProblemCode::Refused, "the logbook is open for reading only", book_.string(),
                     "Close it where it is being written to, then open it again");
+    }
+
+    Result<ImportCount> readIn(const storage::FileToRead& file, std::optional<ColumnKey> key,
+                               Progress& progress) {
+        if (auto ours = mayWrite(); !ours) return tl::unexpected(ours.error());
+        storage::IntakeRequest request;
+        request.book = book_;
+        request.files = {file};
+        request.mode = storage::OpenMode::Companion;
+        request.key = std::move(key);
+        auto counts = storage::takeIn(request, clock_, random_, progress);
+        if (!counts) return tl::unexpected(counts.error());
+        return std::move(counts->front());
     }
 
     Result<std::filesystem::path> written(Logbook& book, const CloseoutRequest& request, Progress& progress) {

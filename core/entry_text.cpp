@@ -132,6 +132,10 @@ std::string one(const IssuedRecord& r) {
            (r.supersedes ? ", supersedes " + std::to_string(*r.supersedes) : "");
 }
 std::string one(const Setting& s) {
+    if (constexpr std::string_view key = "column_key/"; s.key.starts_with(key))
+        return "Column key " + s.key.substr(key.size()) + (s.value.empty() ? " removed" : " saved");
+    if (s.key.starts_with("set_aside.settled/"))
+        return s.value.empty() ? "Set-aside row opened again" : "Set-aside row " + s.value;
     return s.value.empty() ? "Setting " + s.key + " emptied" : "Setting " + s.key + ": " + s.value;
 }
 std::string one(const Attachment& a) {

@@ -12,20 +12,13 @@
 
 #include "core/care/card.hpp"
 #include "core/handover.hpp"
+#include "core/intake/set_aside.hpp"
+#include "core/intake/table_preview.hpp"
 #include "core/logbook.hpp"
 #include "core/ports.hpp"
 #include "core/result.hpp"
 
 namespace arc {
-
-/// A row of a file that could not be read: kept with the reason, never dropped.
-struct SetAsideRow {
-    std::string file;
-    std::uint64_t line = 0;  ///< 1-based line in the file
-    std::string column;      ///< may be empty
-    std::string reason;
-    std::string text;  ///< the raw row
-};
 
 struct ImportCount {
     std::uint64_t read = 0;   ///< rows below the header
@@ -34,9 +27,8 @@ struct ImportCount {
     std::uint64_t setAside = 0;
     std::vector<SetAsideRow> rows;   ///< the set-aside rows, at most the first 1,000
     std::vector<std::string> notes;  ///< what a person should know: "read with decimal comma"
+    std::string setAsideTable;  ///< when asked for: header and set-aside rows as they stood, to be mended
 };
-
-enum class FileKind { SpliceLog, Events, MeasuredLosses };
 
 class Workbench : public Handover {
   public:
@@ -55,6 +47,30 @@ class Workbench : public Handover {
     /// All or nothing; the same file twice changes nothing.
     virtual Result<ImportCount> import(const std::filesystem::path& file, FileKind kind,
                                        Progress& progress) = 0;
+    /// The same through a column key.
+    virtual Result<ImportCount> importWith(const std::filesystem::path&, const ColumnKey&, Progress&) {
+        return noTables();
+    }
+    /// The first rows of a table as they would be read; nothing is changed. Without a key only the header and
+    /// the raw rows are looked at. Cheap enough for every key press.
+    virtual Result<TablePreview> preview(const TableQuestion&) { return noTables(); }
+    /// The saved column keys, by name.
+    virtual Result<std::vector<ColumnKey>> columnKeys() { return std::vector<ColumnKey>{}; }
+    /// What saves a key under its name when it is appended.
+    virtual Result<Setting> columnKeySetting(const ColumnKey&) { return noTables(); }
+    /// A key as a JSON file; refuses to overwrite.
+    virtual Result<void> writeColumnKey(const ColumnKey&, const std::filesystem::path&) { return noTables(); }
+    virtual Result<ColumnKey> readColumnKey(const std::filesystem::path&) { return noTables(); }
+    /// Rows of imports that wait to be mended, the newest import first.
+    virtual Result<std::vector<SetAsideSheet>> setAside() { return std::vector<SetAsideSheet>{}; }
+    /// What mended rows would do (one answer a row), or takes in those that can be read. Rows that still
+    /// cannot stay where they are.
+    virtual Result<std::vector<MendedRow>> mend(const SetAsideSheet&, const std::vector<MendedRow>&,
+                                                MendPurpose) {
+        return noTables();
+    }
+    /// What settles rows that are to be left out when it is appended.
+    virtual std::vector<Setting> leftOut(const SetAsideSheet&, const std::vector<std::size_t>&) { return {}; }
     /// Writes the closeout record folder; answers the folder.
     virtual Result<std::filesystem::path> writeCloseout(JobId job, const std::filesystem::path& folder,
                                                         Progress& progress) = 0;
@@ -74,6 +90,9 @@ class Workbench : public Handover {
   private:
     static tl::unexpected<Problem> noCards() {
         return fail(ProblemCode::Unavailable, "care cards cannot be read or changed here");
+    }
+    static tl::unexpected<Problem> noTables() {
+        return fail(ProblemCode::Unavailable, "tables cannot be read here");
     }
 };
 

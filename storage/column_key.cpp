@@ -14,37 +14,7 @@ namespace {
 using Json = nlohmann::json;
 
 constexpr std::uint64_t keyLimit = 1 << 20;
-constexpr int mostChannels = 16;
 
-/// Our column names, of all three kinds of files.
-const std::vector<std::string> ourColumns{"time",
-                                          "splicer",
-                                          "job",
-                                          "closure",
-                                          "mode",
-                                          "channels",
-                                          "channel",
-                                          "fibre_a",
-                                          "fibre_b",
-                                          "loss_db",
-                                          "cleave_left_deg",
-                                          "cleave_right_deg",
-                                          "arc_count",
-                                          "temperature_c",
-                                          "humidity_pct",
-                                          "pressure_hpa",
-                                          "operator",
-                                          "attempt",
-                                          "cleaver",
-                                          "equipment",
-                                          "action",
-                                          "detail",
-                                          "fibre",
-                                          "wavelength_nm",
-                                          "loss_a_to_b_db",
-                                          "loss_b_to_a_db",
-                                          "instrument",
-                                          "note"};
 const std::vector<std::string> decimalColumns{"loss_db",        "cleave_left_deg", "cleave_right_deg",
                                               "temperature_c",  "humidity_pct",    "pressure_hpa",
                                               "loss_a_to_b_db", "loss_b_to_a_db"};
@@ -79,8 +49,7 @@ const Json& objectOf(const Json& json, const std::string& name) {
 }
 
 void needOurs(const std::string& column) {
-    if (!isOneOf(ourColumns, column))
-        throw BadKey{"there is no column \"" + showable(column, 40) + "\" of ours"};
+    if (!isOurColumn(column)) throw BadKey{"there is no column \"" + showable(column, 40) + "\" of ours"};
 }
 
 void readMember(ColumnKey& key, const std::string& name, const Json& value) {
@@ -136,6 +105,9 @@ void readMember(ColumnKey& key, const std::string& name, const Json& value) {
                              "\"; it may be 1 to 16"};
             key.wide[static_cast<int>(*number)] = columnName(textOf(theirs, channel));
         }
+    } else if (name == "header") {
+        if (!value.is_array()) throw BadKey{"\"header\" is not a list"};
+        for (const auto& theirs : value) key.header.push_back(columnName(textOf(theirs, name)));
     } else {
         throw BadKey{"\"" + showable(name, 40) + "\" is not a member of a column key"};
     }
@@ -191,6 +163,27 @@ Result<ColumnKey> loadColumnKey(const std::filesystem::path& file) {
     return readColumnKey(*text, file.string());
 }
 
+std::string toJson(const ColumnKey& key) {
+    nlohmann::ordered_json json;
+    json["name"] = key.name;
+    json["kind"] = key.kind == FileKind::Events           ? "events"
+                   : key.kind == FileKind::MeasuredLosses ? "measured"
+                                                          : "splices";
+    if (key.separator) json["separator"] = *key.separator == '\t' ? "tab" : std::string(1, *key.separator);
+    if (key.decimal) json["decimal"] = *key.decimal == DecimalMark::Comma ? "," : ".";
+    static constexpr const char* dates[] = {"iso", "day_month_year", "month_day_year", "year_month_day"};
+    json["dates"] = dates[static_cast<std::size_t>(key.dates)];
+    if (!key.offset.empty()) json["offset"] = key.offset;
+    json["loss_unit"] = key.lossUnit == LossUnit::Millidecibel ? "mdB" : "dB";
+    if (!key.columns.empty()) json["columns"] = key.columns;
+    if (!key.timeOfDay.empty()) json["time_of_day"] = key.timeOfDay;
+    if (!key.fixed.empty()) json["fixed"] = key.fixed;
+    if (!key.values.empty()) json["values"] = key.values;
+    for (const auto& [channel, theirs] : key.wide) json["wide"][std::to_string(channel)] = theirs;
+    if (!key.header.empty()) json["header"] = key.header;
+    return json.dump(1, ' ', false, nlohmann::ordered_json::error_handler_t::replace);
+}
+
 tl::expected<std::string, std::string> isoTime(std::string_view text, DateForm form,
                                                const std::string& offset) {
     const std::string whole(text);
@@ -239,7 +232,7 @@ tl::expected<std::string, std::string> isoTime(std::string_view text, DateForm f
 Result<Translation> Translation::over(const ColumnKey& key, const std::vector<std::string>& header,
                                       const std::string& file) {
     Translation t;
-    t.key_ = key;
+    t.made_ = t.key_ = key;
     const auto placeOf = [&](const std::string& theirs) -> Result<int> {
         const auto found = std::find(header.begin(), header.end(), theirs);
         if (found == header.end())
@@ -258,7 +251,7 @@ Result<Translation> Translation::over(const ColumnKey& key, const std::vector<st
     for (std::size_t i = 0; i < header.size(); ++i) {
         const bool taken = std::any_of(key.columns.begin(), key.columns.end(),
                                        [&](const auto& pair) { return pair.second == header[i]; });
-        if (!taken && isOneOf(ourColumns, header[i]) && !isOneOf(t.header_, header[i]) &&
+        if (!taken && isOurColumn(header[i]) && !isOneOf(t.header_, header[i]) &&
             !key.fixed.contains(header[i])) {
             t.header_.push_back(header[i]);
             t.from_.push_back(static_cast<int>(i));

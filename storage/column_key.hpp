@@ -6,11 +6,11 @@
 //    "time_of_day": "Uhrzeit",                             joined to the time column
 //    "fixed": {"mode": "G.652-G.652"},                     the same in every row
 //    "values": {"action": {"Nuten": "groove_clean"}},      theirs: ours
-//    "wide": {"1": "Kanal 1", "2": "Kanal 2"}}             one column per channel
+//    "wide": {"1": "Kanal 1", "2": "Kanal 2"},             one column per channel
+//    "header": ["Datum", "Uhrzeit", "Gerät"]}              of the file it was made for
 // Everything but columns may be left out. A date that could be read in two ways is refused unless "dates"
 // says how.
 #pragma once
-#include <array>
 #include <filesystem>
 #include <map>
 #include <optional>
@@ -18,34 +18,17 @@
 #include <string_view>
 #include <vector>
 
+#include "core/intake/column_key.hpp"
 #include "core/result.hpp"
-#include "core/workbench.hpp"
 #include "storage/csv_values.hpp"
 
 namespace arc::storage {
 
-enum class DateForm { Iso, DayMonthYear, MonthDayYear, YearMonthDay };
-enum class LossUnit { Decibel, Millidecibel };
-
-struct ColumnKey {
-    std::string name;
-    FileKind kind = FileKind::SpliceLog;
-    std::optional<char> separator;
-    std::optional<DecimalMark> decimal;
-    DateForm dates = DateForm::Iso;
-    std::string offset;  ///< "+01:00", for times without one; may be empty
-    LossUnit lossUnit = LossUnit::Decibel;
-    std::map<std::string, std::string> columns;  ///< ours → theirs (theirs as columnName)
-    std::string timeOfDay;
-    std::map<std::string, std::string> fixed;
-    std::map<std::string, std::map<std::string, std::string>> values;
-    std::map<int, std::string> wide;  ///< channel → theirs
-    bool operator==(const ColumnKey&) const = default;
-};
-
 /// Unknown members, duplicate members and unknown column names of ours are refused with the name.
 Result<ColumnKey> readColumnKey(std::string_view json, const std::string& file);
 Result<ColumnKey> loadColumnKey(const std::filesystem::path& file);
+/// The JSON that readColumnKey reads back as the same key.
+std::string toJson(const ColumnKey& key);
 
 /// A key laid over the header of one file.
 class Translation {
@@ -54,6 +37,7 @@ class Translation {
     static Result<Translation> over(const ColumnKey& key, const std::vector<std::string>& header,
                                     const std::string& file);
 
+    [[nodiscard]] const ColumnKey& key() const { return made_; }
     /// Our header.
     [[nodiscard]] const std::vector<std::string>& header() const { return header_; }
 
@@ -67,7 +51,8 @@ class Translation {
 
   private:
     tl::expected<std::string, Fault> value(const std::string& column, std::string_view text) const;
-    ColumnKey key_;
+    ColumnKey made_;  ///< as given
+    ColumnKey key_;   ///< completed
     std::vector<std::string> header_;
     std::vector<int> from_;  ///< place in their row, -1: fixed
     std::optional<int> timeOfDay_;

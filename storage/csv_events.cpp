@@ -105,7 +105,6 @@ tl::expected<CareRecord, RowFault> readCare(IntakeFile& file, const std::vector<
 }  // namespace
 
 void takeEvents(IntakeFile& file) {
-    file.kindWord = "events";
     const auto places = file.place(columnNames, neededColumns);
     while (file.nextRow()) {
         auto care = readCare(file, places);

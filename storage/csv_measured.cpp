@@ -74,7 +74,6 @@ Standing standingOf(Connection& connection, const RecordRow& row) {
 }  // namespace
 
 void takeMeasured(IntakeFile& file) {
-    file.kindWord = "measured";
     const auto places = file.place(columnNames, neededColumns);
     Batch batch;
     const auto flush = [&] {

@@ -3,7 +3,9 @@
 
 #include <algorithm>
 #include <cstring>
+#include <fstream>
 #include <memory>
+#include <sstream>
 #include <system_error>
 #include <uchardet.h>
 
@@ -100,18 +102,18 @@ Result<CsvSource> CsvSource::open(const std::filesystem::path& file) {
         return fail(ProblemCode::BadInput, "this is a folder, not a file", file.string());
     if (!std::filesystem::exists(file, error))
         return fail(ProblemCode::NotFound, "there is no such file", file.string(), "Check the name");
-    std::ifstream stream(file, std::ios::binary);
-    if (!stream)
+    auto stream = std::make_unique<std::ifstream>(file, std::ios::binary);
+    if (!*stream)
         return fail(ProblemCode::Unavailable, "the file cannot be read", file.string(),
                     "Check that you may read it");
     CsvSource source(file, std::move(stream));
     const auto size = std::filesystem::file_size(file, error);
     source.size_ = error ? 0 : size;
     std::string head(lookBytes, '\0');
-    source.stream_.read(head.data(), static_cast<std::streamsize>(head.size()));
-    head.resize(static_cast<std::size_t>(source.stream_.gcount()));
-    const bool whole = source.stream_.eof();
-    source.stream_.clear();
+    source.stream_->read(head.data(), static_cast<std::streamsize>(head.size()));
+    head.resize(static_cast<std::size_t>(source.stream_->gcount()));
+    const bool whole = source.stream_->eof();
+    source.stream_->clear();
     std::size_t skip = 0;
     if (head.starts_with("\xEF\xBB\xBF")) {
         skip = 3;
@@ -139,27 +141,38 @@ Result<CsvSource> CsvSource::open(const std::filesystem::path& file) {
                 file.string(), "Save it as UTF-8 and import that");
         }
     }
-    source.stream_.seekg(static_cast<std::streamoff>(skip));
+    source.stream_->seekg(static_cast<std::streamoff>(skip));
     source.done_ = skip;
     return source;
+}
+
+CsvSource CsvSource::ofText(const std::filesystem::path& name, std::string text) {
+    CsvSource source(name, std::make_unique<std::istringstream>(text));
+    source.size_ = text.size();
+    source.text_ = std::move(text);
+    return source;
+}
+
+Result<CsvSource> CsvSource::again() const {
+    return text_ ? Result<CsvSource>(ofText(file_, *text_)) : open(file_);
 }
 
 bool CsvSource::read(std::string& out, std::size_t limit) {
     if (form_ == TextForm::Utf8) {
         const std::size_t before = out.size();
         out.resize(before + limit);
-        stream_.read(out.data() + before, static_cast<std::streamsize>(limit));
-        const auto got = static_cast<std::size_t>(stream_.gcount());
+        stream_->read(out.data() + before, static_cast<std::streamsize>(limit));
+        const auto got = static_cast<std::size_t>(stream_->gcount());
         out.resize(before + got);
         done_ += got;
-        if (stream_.bad()) throw std::ios_base::failure("the file cannot be read any further");
+        if (stream_->bad()) throw std::ios_base::failure("the file cannot be read any further");
         return got > 0;
     }
     std::string raw(limit & ~std::size_t{1}, '\0');
-    stream_.read(raw.data(), static_cast<std::streamsize>(raw.size()));
-    raw.resize(static_cast<std::size_t>(stream_.gcount()));
+    stream_->read(raw.data(), static_cast<std::streamsize>(raw.size()));
+    raw.resize(static_cast<std::size_t>(stream_->gcount()));
     done_ += raw.size();
-    if (stream_.bad()) throw std::ios_base::failure("the file cannot be read any further");
+    if (stream_->bad()) throw std::ios_base::failure("the file cannot be read any further");
     if (raw.empty()) return false;
     appendUtf16(out, raw);
     return true;

@@ -4,7 +4,9 @@
 #pragma once
 #include <cstdint>
 #include <filesystem>
-#include <fstream>
+#include <istream>
+#include <memory>
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -18,6 +20,10 @@ class CsvSource {
   public:
     /// Looks at the first 64 KiB.
     static Result<CsvSource> open(const std::filesystem::path& file);
+    /// UTF-8 that is at hand, as if it lay in a file of that name.
+    static CsvSource ofText(const std::filesystem::path& name, std::string text);
+    /// The same from its beginning.
+    [[nodiscard]] Result<CsvSource> again() const;
 
     /// Appends up to about `limit` bytes; false at the end of the file. Bytes that are no UTF-16 become
     /// U+FFFD, which the reader of the row refuses. Throws std::ios_base::failure when the disk does not
@@ -30,12 +36,13 @@ class CsvSource {
     [[nodiscard]] const std::filesystem::path& file() const { return file_; }
 
   private:
-    CsvSource(std::filesystem::path file, std::ifstream stream)
+    CsvSource(std::filesystem::path file, std::unique_ptr<std::istream> stream)
         : file_(std::move(file)), stream_(std::move(stream)) {}
     void appendUtf16(std::string& out, const std::string& raw);
 
     std::filesystem::path file_;
-    std::ifstream stream_;
+    std::unique_ptr<std::istream> stream_;
+    std::optional<std::string> text_;  ///< of a source that is no file
     std::uint64_t size_ = 0, done_ = 0;
     TextForm form_ = TextForm::Utf8;
     std::string carry_;           ///< an odd byte of UTF-16

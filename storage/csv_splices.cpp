@@ -438,7 +438,6 @@ void SpliceTaker::landOnKnownArc(PendingArc& pending, std::int64_t key, Batch& b
 }  // namespace
 
 void takeSplices(IntakeFile& file) {
-    file.kindWord = "splices";
     SpliceTaker(file).run();
 }
 

@@ -62,16 +62,6 @@ std::optional<std::int64_t> wholeNumber(std::string_view text) {
     return value;
 }
 
-std::string columnName(std::string_view text) {
-    const auto from = text.find_first_not_of(" \t");
-    if (from == std::string_view::npos) return {};
-    text = text.substr(from, text.find_last_not_of(" \t") - from + 1);
-    std::string name(text);
-    std::transform(name.begin(), name.end(), name.begin(),
-                   [](char c) { return c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c; });
-    return name;
-}
-
 std::string showable(std::string_view raw, std::size_t limit) {
     static constexpr char digits[] = "0123456789abcdef";
     const bool plain = isUtf8(raw);

@@ -8,9 +8,9 @@
 #include <string_view>
 #include <vector>
 
-namespace arc::storage {
+#include "core/intake/column_key.hpp"
 
-enum class DecimalMark { Point, Comma };
+namespace arc::storage {
 
 /// "-0.035" with 3 places is -35; further digits are rounded (half away from zero). Empty, exponents, group
 /// marks and more than 12 digits before the mark are no number.
@@ -18,9 +18,6 @@ std::optional<std::int64_t> fixedPoint(std::string_view text, int places, Decima
 
 /// Whole number without sign, at most 18 digits.
 std::optional<std::int64_t> wholeNumber(std::string_view text);
-
-/// Lower case, without spaces around.
-std::string columnName(std::string_view text);
 
 /// Bytes that are not UTF-8 and control characters as \xNN, at most `limit` bytes: for keeping and showing a
 /// row that could not be read.

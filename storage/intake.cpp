@@ -8,6 +8,7 @@
 
 #include "storage/intake_parts.hpp"
 #include "storage/open_book.hpp"
+#include "storage/set_aside_sheets.hpp"
 
 namespace arc::storage {
 namespace {
@@ -19,22 +20,17 @@ constexpr std::size_t keptAtOnce = 1'000;
 constexpr std::uint64_t hopelessRows = 1'000;
 constexpr std::uint64_t rowsBetweenReports = 4'096;
 
-std::optional<FileKind> kindOf(const IntakeFile& file) {
-    if (file.hasColumn("equipment") && file.hasColumn("action")) return FileKind::Events;
-    if (file.hasColumn("loss_a_to_b_db") || file.hasColumn("loss_b_to_a_db")) return FileKind::MeasuredLosses;
-    if (file.hasColumn("loss_db") || file.hasColumn("splicer")) return FileKind::SpliceLog;
-    return std::nullopt;
-}
-
 ImportCount takeFile(const FileToRead& wanted, Connection& connection, Ledger& ledger, KitFinder& kit,
                      const IntakeRequest& request, Progress& progress) {
-    auto source = CsvSource::open(wanted.file);
+    auto source = wanted.text ? Result<CsvSource>(CsvSource::ofText(wanted.file, *wanted.text))
+                              : CsvSource::open(wanted.file);
     if (!source) throw IntakeStop{source.error()};
-    IntakeFile file(*source, connection, ledger, kit, progress, request.who);
+    IntakeFile file(*source, connection, ledger, kit, progress, request);
     const bool keyed = request.key && (!wanted.kind || *wanted.kind == request.key->kind);
     file.readHeader(keyed ? &*request.key : nullptr);
-    const FileKind kind = keyed ? request.key->kind : kindOf(file).value_or(FileKind::SpliceLog);
-    switch (wanted.kind.value_or(kind)) {
+    const FileKind told = keyed ? request.key->kind : kindOf(file.header).value_or(FileKind::SpliceLog);
+    file.fileKind = wanted.kind.value_or(told);
+    switch (file.fileKind) {
         case FileKind::SpliceLog:
             takeSplices(file);
             break;
@@ -51,18 +47,23 @@ ImportCount takeFile(const FileToRead& wanted, Connection& connection, Ledger& l
 
 }  // namespace
 
+std::optional<FileKind> kindOf(const std::vector<std::string>& header) {
+    const auto has = [&header](std::string_view column) {
+        return std::find(header.begin(), header.end(), column) != header.end();
+    };
+    if (has("equipment") && has("action")) return FileKind::Events;
+    if (has("loss_a_to_b_db") || has("loss_b_to_a_db")) return FileKind::MeasuredLosses;
+    if (has("loss_db") || has("splicer")) return FileKind::SpliceLog;
+    return std::nullopt;
+}
+
 IntakeFile::IntakeFile(CsvSource& from, Connection& into, Ledger& writer, KitFinder& finder,
-                       Progress& watcher, std::string whoReads)
-    : source(from),
-      connection(into),
-      ledger(writer),
-      kit(finder),
-      progress(watcher),
-      who(std::move(whoReads)) {}
+                       Progress& watcher, const IntakeRequest& asked)
+    : source(from), connection(into), ledger(writer), kit(finder), progress(watcher), request(asked) {}
 
 void IntakeFile::readHeader(const ColumnKey* key) {
     // The first line decides on the delimiter, so it is looked at before the reader is made.
-    auto look = CsvSource::open(source.file());
+    auto look = source.again();
     if (!look) throw IntakeStop{look.error()};
     std::string head;
     look->read(head, CsvReader::recordLimit);
@@ -77,6 +78,7 @@ void IntakeFile::readHeader(const ColumnKey* key) {
     if (!record.fault.empty())
         throw IntakeStop{{ProblemCode::BadInput, record.fault, source.file().string() + ", header", ""}};
     for (const auto field_ : record.fields) header.push_back(columnName(field_));
+    headerLine_ = record.raw;
     theirColumns_ = header.size();
     if (key != nullptr) {
         auto over = Translation::over(*key, header, source.file().string());
@@ -90,10 +92,6 @@ void IntakeFile::readHeader(const ColumnKey* key) {
         mark = DecimalMark::Comma;
         note(delimiter_ == ';' ? "columns are separated by semicolons" : "columns are separated by tabs");
     }
-}
-
-bool IntakeFile::hasColumn(std::string_view columnWanted) const {
-    return std::find(header.begin(), header.end(), columnWanted) != header.end();
 }
 
 std::vector<int> IntakeFile::place(const std::vector<const char*>& names, std::size_t needed) {
@@ -152,7 +150,7 @@ bool IntakeFile::nextRow() {
         show(translated_[nextTranslated_++]);
         return true;
     }
-    while (reader_->next(record)) {
+    while (count.read < request.firstRows.value_or(UINT64_MAX) && reader_->next(record)) {
         ++count.read;
         if (count.read % rowsBetweenReports == 1) {
             progress.report(source.done(), source.size(), "Reading " + name());
@@ -182,15 +180,21 @@ bool IntakeFile::nextRow() {
 
 void IntakeFile::setAside(std::uint64_t line, std::string_view raw, RowFault fault) {
     ++count.setAside;
-    SetAsideVersion row{kindWord,
-                        name(),
-                        line,
-                        std::move(fault.column),
-                        std::move(fault.reason),
-                        showable(raw, keptRowBytes)};
-    if (count.rows.size() < shownRows)
-        count.rows.push_back({row.file, row.line, row.column, row.reason, row.text});
-    if (keys_.insert(setAsideKey(row)).second) unkept_.push_back(std::move(row));
+    SetAsideVersion row{
+        std::string(wordOf(fileKind)), name(), line, std::move(fault.column), std::move(fault.reason),
+        showable(raw, keptRowBytes)};
+    if (request.setAsideTable == SetAsideTable::Wanted) {
+        if (count.setAsideTable.empty()) count.setAsideTable = headerLine_ + "\r\n";
+        // The channels of a wide row are one row of the file.
+        if (line != lastSetAside_) count.setAsideTable += std::string(raw) + "\r\n";
+        lastSetAside_ = line;
+    }
+    const Digest key = setAsideKey(row);
+    if (count.rows.size() < shownRows) {
+        count.rows.push_back({row.file, row.line, row.column, row.reason, row.text, toHex(key)});
+        sheetRows_.push_back(toHex(key));
+    }
+    if (keys_.insert(key).second) unkept_.push_back(std::move(row));
     if (unkept_.size() >= keptAtOnce) keepSetAside();
 }
 
@@ -209,8 +213,18 @@ void IntakeFile::keepSetAside() {
                                                (number == 1 ? " row of " : " rows of ") + name()));
 }
 
+/// With the header and the key the rows can be read again once they are mended.
+void IntakeFile::keepSheet() {
+    if (sheetRows_.empty()) return;
+    SheetHead head{
+        name(), fileKind, delimiter_, showable(headerLine_, keptRowBytes), {}, std::move(sheetRows_)};
+    if (translation_) head.key = translation_->key();
+    writeRecord(connection, ledger, sheetSetting(head),
+                stamp("setting", "How the set-aside rows of " + name() + " are read again"));
+}
+
 Stamp IntakeFile::stamp(std::string_view kind, std::string text) const {
-    return {who, "import " + name(), std::string(kind), std::move(text), {}};
+    return {request.who, "import " + name(), std::string(kind), std::move(text), {}};
 }
 
 void IntakeFile::write(Batch& batch, std::string_view kind, std::string text) {
@@ -222,8 +236,13 @@ void IntakeFile::write(Batch& batch, std::string_view kind, std::string text) {
 void IntakeFile::finish() {
     kit.writeNew(stamp("", ""));
     keepSetAside();
+    keepSheet();
     for (auto& text : kit.takeNotes()) note(std::move(text));
     progress.report(source.size(), source.size(), "Reading " + name());
+}
+
+std::string_view wordOf(FileKind kind) {
+    return kind == FileKind::Events ? "events" : kind == FileKind::MeasuredLosses ? "measured" : "splices";
 }
 
 std::string grouped(std::uint64_t number) {

@@ -19,9 +19,12 @@ struct FileToRead {
     std::filesystem::path file;
     /// Empty: told from the header.
     std::optional<FileKind> kind;
+    /// The content, when it is at hand; `file` is then only its name.
+    std::optional<std::string> text = {};
 };
 
 enum class Purpose { Import, TryOnly };
+enum class SetAsideTable { No, Wanted };
 
 struct IntakeRequest {
     std::filesystem::path book;
@@ -30,6 +33,8 @@ struct IntakeRequest {
     OpenMode mode = OpenMode::ReadWrite;  ///< Companion when this program writes the book already
     std::string who;
     std::optional<ColumnKey> key = {};  ///< for the files of its kind
+    SetAsideTable setAsideTable = SetAsideTable::No;
+    std::optional<std::uint64_t> firstRows = {};  ///< read no more than these
 };
 
 /// One count per file, in order. A Problem means that nothing was changed.

@@ -176,6 +176,22 @@ tl::expected<KitFinder::Place, RowFault> KitFinder::knownClosure(const std::stri
     return found.front();
 }
 
+void writeRecord(Connection& connection, Ledger& ledger, const Entry& entry, Stamp stamp) {
+    Batch batch;
+    RecordVersion version{toRecord(entry), {}};
+    {
+        Query q = connection.query(
+            "SELECT j.hash, r.body FROM record r JOIN journal j ON j.row = r.journal "
+            "WHERE r.id = ? AND r.kind = ? AND r.live = 1");
+        if (q.with(version.row.id).with(version.row.kind).step()) {
+            if (q.text(1) == version.row.body) return;
+            version.base = halfOf(q.bytes(0));
+        }
+    }
+    batch.records.push_back(std::move(version));
+    ledger.write(batch, stamp);
+}
+
 void KitFinder::writeNew(const Stamp& stamp) {
     std::vector<Entry> entries;
     for (auto& [label, known] : tools_) {
@@ -191,19 +207,10 @@ void KitFinder::writeNew(const Stamp& stamp) {
     unwritten_.clear();
     for (const Entry& entry : entries) {
         if (auto valid = validate(entry); !valid) throw IntakeStop{valid.error()};
-        Batch batch;
-        RecordVersion version{toRecord(entry), {}};
-        {
-            Query q = connection_.query(
-                "SELECT j.hash FROM record r JOIN journal j ON j.row = r.journal "
-                "WHERE r.id = ? AND r.kind = ? AND r.live = 1");
-            if (q.with(version.row.id).with(version.row.kind).step()) version.base = halfOf(q.bytes(0));
-        }
-        batch.records.push_back(std::move(version));
         Stamp own = stamp;
         own.kind = kindName(entry);
         own.text = text(entry);
-        ledger_.write(batch, own);
+        writeRecord(connection_, ledger_, entry, std::move(own));
     }
 }
 

@@ -72,17 +72,19 @@ class KitFinder {
     std::vector<std::string> notes_;
 };
 
+/// A record in a journal row of its own, as the new version of what shows now; nothing when nothing changes.
+void writeRecord(Connection& connection, Ledger& ledger, const Entry& entry, Stamp stamp);
+
 /// One file on its way in.
 struct IntakeFile {
     IntakeFile(CsvSource& source, Connection& connection, Ledger& ledger, KitFinder& kit, Progress& progress,
-               std::string who);
+               const IntakeRequest& request);
 
     /// Reads the header, through the key when there is one; throws IntakeStop when it is none.
     void readHeader(const ColumnKey* key);
     /// Where each of `names` stands in the header, -1 where it does not. Throws IntakeStop when one of the
     /// first `needed` is missing or one is there twice; notes the columns that nobody reads.
     std::vector<int> place(const std::vector<const char*>& names, std::size_t needed);
-    [[nodiscard]] bool hasColumn(std::string_view name) const;
 
     /// Next row; counts it; sets aside the ones that cannot be split. False at the end. Throws IntakeStop
     /// when the person asked to stop.
@@ -106,19 +108,22 @@ struct IntakeFile {
     Ledger& ledger;
     KitFinder& kit;
     Progress& progress;
-    std::string who;
+    const IntakeRequest& request;
     CsvRecord record;
     std::vector<std::string> header;
     DecimalMark mark = DecimalMark::Point;
-    std::string kindWord;  ///< "splices", "events", "measured"
+    FileKind fileKind = FileKind::SpliceLog;
     ImportCount count;
 
   private:
     void keepSetAside();
+    void keepSheet();
     void show(const Translation::Row& row);
     /// One row of theirs that may be several of ours.
     bool translate();
     char delimiter_ = ',';
+    std::string headerLine_;
+    std::uint64_t lastSetAside_ = 0;
     std::size_t theirColumns_ = 0;
     std::optional<Translation> translation_;
     std::vector<Translation::Row> translated_;
@@ -126,7 +131,13 @@ struct IntakeFile {
     std::optional<CsvReader> reader_;
     std::vector<SetAsideVersion> unkept_;
     std::set<Digest> keys_;
+    std::vector<std::string> sheetRows_;  ///< identities of the set-aside rows, the first thousand
 };
+
+/// Told from the names of our columns; none when they say nothing.
+std::optional<FileKind> kindOf(const std::vector<std::string>& header);
+/// "splices", "events", "measured"
+std::string_view wordOf(FileKind kind);
 
 // One function per kind, in csv_splices.cpp, csv_events.cpp and csv_measured.cpp.
 void takeSplices(IntakeFile& file);

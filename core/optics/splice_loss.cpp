@@ -50,7 +50,7 @@ ModeField typicalAt1550() {
     return {10.4, 1.55, 1.4440};
 }
 
-Result<double> spliceLossDb(const ModeField& a, const ModeField& b, const Misalignment& meeting) {
+Result<LossParts> spliceLossParts(const ModeField& a, const ModeField& b, const Misalignment& meeting) {
     if (auto ok = check(a); !ok) return tl::unexpected(ok.error());
     if (auto ok = check(b); !ok) return tl::unexpected(ok.error());
     if (a.wavelengthUm != b.wavelengthUm)
@@ -61,8 +61,13 @@ Result<double> spliceLossDb(const ModeField& a, const ModeField& b, const Misali
     const double wa = radius(a), wb = radius(b), squares = wa * wa + wb * wb;
     const double overlap = 2 * wa * wb / squares;
     const double tilt = tiltFactor(a) * wa * wb * meeting.tiltDeg * radiansPerDegree;
-    return -20 * std::log10(overlap) +
-           decibelsPerNeper * 2 * (meeting.offsetUm * meeting.offsetUm + tilt * tilt) / squares;
+    return LossParts{-20 * std::log10(overlap),
+                     decibelsPerNeper * 2 * meeting.offsetUm * meeting.offsetUm / squares,
+                     decibelsPerNeper * 2 * tilt * tilt / squares};
+}
+
+Result<double> spliceLossDb(const ModeField& a, const ModeField& b, const Misalignment& meeting) {
+    return spliceLossParts(a, b, meeting).map([](const LossParts& parts) { return parts.totalDb(); });
 }
 
 Result<double> gapLossDb(const ModeField& fibre, double gapUm, double mediumIndex) {

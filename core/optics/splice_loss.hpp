@@ -27,9 +27,16 @@ struct Misalignment {
     double tiltDeg = 0;   ///< of the axes; a cleave angle is not an axis tilt
 };
 
-/// Loss of equal or unequal mode fields meeting with offset and tilt and no gap: mismatch, offset and tilt
-/// add in dB. BadInput when a number is out of range (offsets up to 1 mm, tilts up to 10 degrees) or the
-/// wavelengths differ.
+/// What each part of a meeting loses, dB. Without a gap they add.
+struct LossParts {
+    double mismatchDb = 0, offsetDb = 0, tiltDb = 0;
+    [[nodiscard]] double totalDb() const { return mismatchDb + offsetDb + tiltDb; }
+};
+
+/// Loss of equal or unequal mode fields meeting with offset and tilt and no gap. BadInput when a number is
+/// out of range (offsets up to 1 mm, tilts up to 10 degrees) or the wavelengths differ.
+[[nodiscard]] Result<LossParts> spliceLossParts(const ModeField& a, const ModeField& b,
+                                                const Misalignment& meeting);
 [[nodiscard]] Result<double> spliceLossDb(const ModeField& a, const ModeField& b,
                                           const Misalignment& meeting);
 

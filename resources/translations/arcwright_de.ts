@@ -1064,6 +1064,197 @@
     </message>
 </context>
 <context>
+    <name>arc::ui::ColumnKeySheet</name>
+    <message>
+        <source>comma</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>semicolon</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>tab</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>bar |</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>point, 0.03</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>comma, 0,03</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>ISO, 2031-04-03</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>day first, 03.04.2031</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>month first, 04/03/2031</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>year first, 2031/4/3</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>day or month first?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>dB</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>mdB, thousandths</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>dB or mdB?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>like +01:00</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>none; or names with commas</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Saved key</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Columns are separated by</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Decimal mark</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Dates are written</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Offset of times without one</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Losses are in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Time of day, if apart</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Losses, a column a groove</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>First rows as they would be read</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Save the key as</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a name, to use it again</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Import with this key  Ctrl+Enter</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Key as a file…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Back  Esc</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>choose, or = the same everywhere</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not in the file</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>none, match the columns</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>in the same column</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: the saved key &quot;%2&quot; fits; look at the rows and press Enter</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: which of its columns holds what? Matched by their names, so look it over.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The dates can be read in two ways: say whether the day or the month stands first.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The times do not say how far they are from UTC: give the offset of the place.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The losses are large whole numbers: say whether they are dB or thousandths.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 of the first %2 rows land</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The file has no column &quot;%1&quot;; write &quot;= %1&quot; if every row is to say so.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The offset &quot;%1&quot; is not like +01:00 or Z.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing is taken in before it is said whether day or month stands first.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing is taken in before the offset from UTC is said, like +01:00.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing is taken in before it is said whether losses are dB or mdB.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Folder for the key</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The key is in %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>arc::ui::Comb</name>
     <message>
         <source>The groove</source>
@@ -1881,10 +2072,6 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Rows set aside</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>stopping…</source>
         <translation type="unfinished"></translation>
     </message>
@@ -1929,11 +2116,11 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>The first %1 rows set aside</source>
+        <source>1 row waits to be mended  M</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Set aside: nothing of these is lost, mend them and import again</source>
+        <source>%1 rows wait to be mended  M</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -2052,19 +2239,11 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>of the contract</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>tubes of %1</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>ribbons of %1</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Make it and splice  Ctrl+Enter</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -2113,6 +2292,74 @@
     </message>
     <message>
         <source>loose; several at once are ribbonised</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Closure</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cable on side B</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Loss that counts</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Plan from CSV…  Ctrl+O</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>estimate, or one way</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>mean of both ways</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Save it and splice  Ctrl+Enter</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>none, or the same</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a new closure</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>change %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>none, only the job</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Splice plan with the columns fibre_a and fibre_b</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tables (*.csv *.txt *.tsv)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>All files (*)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The plan %1 cannot be read: %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The file %1 is too large for a splice plan.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>job %1</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -2915,6 +3162,61 @@
         <source>Photos and notes of what is chosen</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>What would it lose? Offset, tilt, mode fields</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>arc::ui::MendSheet</name>
+    <message>
+        <source>Rows set aside</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take in the mended rows  Ctrl+Enter</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Leave this row out  Del</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Set aside: nothing of these is lost. Choose a row and press Enter to mend it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Set aside: nothing of these is lost, mend them and import again</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>mended; the logbook has it already</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>mended, will be taken in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, line %2. Enter goes on, Esc leaves the row as it is.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the whole row</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The logbook has this splice already.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This row lands.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No row is mended yet: choose one and press Enter</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>arc::ui::OrdersAside</name>
@@ -3091,6 +3393,29 @@
     </message>
     <message>
         <source>Give it up</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>arc::ui::PreviewTable</name>
+    <message>
+        <source>not read yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>lands</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>set aside: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>line</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>what comes of it</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -3839,6 +4164,18 @@
         <source>%1 %</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>Link budget</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 nm %2 of %3 dB</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Link budget, as spliced of allowed: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>arc::ui::TakeInPanel</name>
@@ -4251,6 +4588,65 @@
     </message>
     <message>
         <source>Kept: %1. The other stays in the history.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>arc::ui::WhatIf</name>
+    <message>
+        <source>What would it lose?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>1310 nm</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>1550 nm</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Wavelength</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Mode-field diameter of fibre A, µm</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Mode-field diameter of fibre B, µm</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Offset of the cores, µm</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tilt of the axes, degrees</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Loss of the splice</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A model, not a measurement: round light spots, no gap, nothing between the ends. What a splicer shows is its own estimate; what a link loses is measured from both ends. A cleave angle is not the tilt of the axes. Never look into a fibre or a connector; follow local codes and licensed practice.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Equal fields of radius w: 4.343 (d/w)² dB for an offset d, 4.343 (π n w θ / λ)² dB for a tilt θ; unlike fields: -20 log10(2 w1 w2 / (w1² + w2²)) dB, and the parts add. Source: D. Marcuse, Bell Syst. Tech. J. 56(5), 1977. Readings from one end: IEC 60793-1-40 annex C.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Close  Esc</source>
+        <translation>Schließen  Esc</translation>
+    </message>
+    <message>
+        <source>of this: unlike mode fields %1, offset %2, tilt %3 dB</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>measured from A %1, from B %2, mean of both %3 dB: one end alone misleads when the mode fields differ</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -9460,6 +9856,98 @@
     </message>
     <message>
         <source>Choose one first</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the date &quot;{text}&quot; can be read in more than one way; say in the key under &quot;dates&quot; how</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the time &quot;{text}&quot; cannot be read: {~why}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>it does not begin with a date</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the year needs four digits</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>there is no such month; are day and month the other way round?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the time of day is missing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the hour does not go with AM or PM</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the row has no loss</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&quot;{text}&quot; is not a number</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How the set-aside rows of {file} are read again</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Set-aside row mended: {text}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>nothing is changed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Change something, or leave with Esc</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Choose it above to change it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>still: {~why}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>job</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>closure</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>attempt</source>
+        <translation>Versuch</translation>
+    </message>
+    <message>
+        <source>temperature, °C</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>humidity, %</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>pressure, hPa</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>wavelength, nm</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>instrument</source>
         <translation type="unfinished"></translation>
     </message>
 </context>

@@ -1064,6 +1064,197 @@
     </message>
 </context>
 <context>
+    <name>arc::ui::ColumnKeySheet</name>
+    <message>
+        <source>comma</source>
+        <translation>coma</translation>
+    </message>
+    <message>
+        <source>semicolon</source>
+        <translation>punto y coma</translation>
+    </message>
+    <message>
+        <source>tab</source>
+        <translation>tabulador</translation>
+    </message>
+    <message>
+        <source>bar |</source>
+        <translation>barra |</translation>
+    </message>
+    <message>
+        <source>point, 0.03</source>
+        <translation>punto, 0.03</translation>
+    </message>
+    <message>
+        <source>comma, 0,03</source>
+        <translation>coma, 0,03</translation>
+    </message>
+    <message>
+        <source>ISO, 2031-04-03</source>
+        <translation>ISO, 2031-04-03</translation>
+    </message>
+    <message>
+        <source>day first, 03.04.2031</source>
+        <translation>primero el día, 03.04.2031</translation>
+    </message>
+    <message>
+        <source>month first, 04/03/2031</source>
+        <translation>primero el mes, 04/03/2031</translation>
+    </message>
+    <message>
+        <source>year first, 2031/4/3</source>
+        <translation>primero el año, 2031/4/3</translation>
+    </message>
+    <message>
+        <source>day or month first?</source>
+        <translation>¿primero día o mes?</translation>
+    </message>
+    <message>
+        <source>dB</source>
+        <translation>dB</translation>
+    </message>
+    <message>
+        <source>mdB, thousandths</source>
+        <translation>mdB, milésimas</translation>
+    </message>
+    <message>
+        <source>dB or mdB?</source>
+        <translation>¿dB o mdB?</translation>
+    </message>
+    <message>
+        <source>like +01:00</source>
+        <translation>como +01:00</translation>
+    </message>
+    <message>
+        <source>none; or names with commas</source>
+        <translation>ninguna; o nombres con comas</translation>
+    </message>
+    <message>
+        <source>Saved key</source>
+        <translation>Clave guardada</translation>
+    </message>
+    <message>
+        <source>Columns are separated by</source>
+        <translation>Las columnas se separan con</translation>
+    </message>
+    <message>
+        <source>Decimal mark</source>
+        <translation>Signo decimal</translation>
+    </message>
+    <message>
+        <source>Dates are written</source>
+        <translation>Las fechas se escriben</translation>
+    </message>
+    <message>
+        <source>Offset of times without one</source>
+        <translation>Desfase de las horas sin él</translation>
+    </message>
+    <message>
+        <source>Losses are in</source>
+        <translation>Las pérdidas están en</translation>
+    </message>
+    <message>
+        <source>Time of day, if apart</source>
+        <translation>Hora del día, si va aparte</translation>
+    </message>
+    <message>
+        <source>Losses, a column a groove</source>
+        <translation>Pérdidas, una columna por ranura</translation>
+    </message>
+    <message>
+        <source>First rows as they would be read</source>
+        <translation>Primeras filas tal como se leerían</translation>
+    </message>
+    <message>
+        <source>Save the key as</source>
+        <translation>Guardar la clave como</translation>
+    </message>
+    <message>
+        <source>a name, to use it again</source>
+        <translation>un nombre, para usarla de nuevo</translation>
+    </message>
+    <message>
+        <source>Import with this key  Ctrl+Enter</source>
+        <translation>Importar con esta clave  Ctrl+Intro</translation>
+    </message>
+    <message>
+        <source>Key as a file…</source>
+        <translation>Clave como archivo…</translation>
+    </message>
+    <message>
+        <source>Back  Esc</source>
+        <translation>Atrás  Esc</translation>
+    </message>
+    <message>
+        <source>choose, or = the same everywhere</source>
+        <translation>elija, o = igual en todas</translation>
+    </message>
+    <message>
+        <source>not in the file</source>
+        <translation>no está en el archivo</translation>
+    </message>
+    <message>
+        <source>none, match the columns</source>
+        <translation>ninguna, emparejar columnas</translation>
+    </message>
+    <message>
+        <source>in the same column</source>
+        <translation>en la misma columna</translation>
+    </message>
+    <message>
+        <source>%1: the saved key &quot;%2&quot; fits; look at the rows and press Enter</source>
+        <translation>%1: encaja la clave guardada &quot;%2&quot;; mire las filas y pulse Intro</translation>
+    </message>
+    <message>
+        <source>%1: which of its columns holds what? Matched by their names, so look it over.</source>
+        <translation>%1: ¿qué contiene cada columna? Emparejadas por su nombre: revíselo.</translation>
+    </message>
+    <message>
+        <source>The dates can be read in two ways: say whether the day or the month stands first.</source>
+        <translation>Las fechas se pueden leer de dos maneras: diga si va primero el día o el mes.</translation>
+    </message>
+    <message>
+        <source>The times do not say how far they are from UTC: give the offset of the place.</source>
+        <translation>Las horas no dicen cuánto distan de UTC: indique el desfase del lugar.</translation>
+    </message>
+    <message>
+        <source>The losses are large whole numbers: say whether they are dB or thousandths.</source>
+        <translation>Las pérdidas son números enteros grandes: diga si son dB o milésimas.</translation>
+    </message>
+    <message>
+        <source>%1 of the first %2 rows land</source>
+        <translation>entran %1 de las primeras %2 filas</translation>
+    </message>
+    <message>
+        <source>The file has no column &quot;%1&quot;; write &quot;= %1&quot; if every row is to say so.</source>
+        <translation>El archivo no tiene la columna &quot;%1&quot;; escriba &quot;= %1&quot; si todas las filas han de decirlo.</translation>
+    </message>
+    <message>
+        <source>The offset &quot;%1&quot; is not like +01:00 or Z.</source>
+        <translation>El desfase &quot;%1&quot; no es como +01:00 o Z.</translation>
+    </message>
+    <message>
+        <source>Nothing is taken in before it is said whether day or month stands first.</source>
+        <translation>No se importa nada antes de decir si va primero el día o el mes.</translation>
+    </message>
+    <message>
+        <source>Nothing is taken in before the offset from UTC is said, like +01:00.</source>
+        <translation>No se importa nada antes de decir el desfase de UTC, como +01:00.</translation>
+    </message>
+    <message>
+        <source>Nothing is taken in before it is said whether losses are dB or mdB.</source>
+        <translation>No se importa nada antes de decir si las pérdidas son dB o mdB.</translation>
+    </message>
+    <message>
+        <source>Folder for the key</source>
+        <translation>Carpeta para la clave</translation>
+    </message>
+    <message>
+        <source>The key is in %1</source>
+        <translation>La clave está en %1</translation>
+    </message>
+</context>
+<context>
     <name>arc::ui::Comb</name>
     <message>
         <source>The groove</source>
@@ -1881,10 +2072,6 @@
         <translation>apartadas</translation>
     </message>
     <message>
-        <source>Rows set aside</source>
-        <translation>Filas apartadas</translation>
-    </message>
-    <message>
         <source>stopping…</source>
         <translation>parando…</translation>
     </message>
@@ -1929,12 +2116,12 @@
         <translation>Hecho; entraron todas las filas</translation>
     </message>
     <message>
-        <source>The first %1 rows set aside</source>
-        <translation>Las primeras %1 filas apartadas</translation>
+        <source>1 row waits to be mended  M</source>
+        <translation>1 fila espera corrección  M</translation>
     </message>
     <message>
-        <source>Set aside: nothing of these is lost, mend them and import again</source>
-        <translation>Apartadas: no se pierde nada, corríjalas e importe de nuevo</translation>
+        <source>%1 rows wait to be mended  M</source>
+        <translation>%1 filas esperan corrección  M</translation>
     </message>
 </context>
 <context>
@@ -2052,20 +2239,12 @@
         <translation>puede quedar vacío</translation>
     </message>
     <message>
-        <source>of the contract</source>
-        <translation>del contrato</translation>
-    </message>
-    <message>
         <source>tubes of %1</source>
         <translation>tubos de %1</translation>
     </message>
     <message>
         <source>ribbons of %1</source>
         <translation>cintas de %1</translation>
-    </message>
-    <message>
-        <source>Make it and splice  Ctrl+Enter</source>
-        <translation>Crear y empalmar  Ctrl+Intro</translation>
     </message>
     <message>
         <source>Leave  Esc</source>
@@ -2114,6 +2293,74 @@
     <message>
         <source>loose; several at once are ribbonised</source>
         <translation>sueltas; varias a la vez se encintan</translation>
+    </message>
+    <message>
+        <source>Closure</source>
+        <translation>Caja</translation>
+    </message>
+    <message>
+        <source>Cable on side B</source>
+        <translation>Cable del lado B</translation>
+    </message>
+    <message>
+        <source>Loss that counts</source>
+        <translation>Pérdida que cuenta</translation>
+    </message>
+    <message>
+        <source>Plan from CSV…  Ctrl+O</source>
+        <translation>Plan desde CSV…  Ctrl+O</translation>
+    </message>
+    <message>
+        <source>estimate, or one way</source>
+        <translation>estimada, o en un sentido</translation>
+    </message>
+    <message>
+        <source>mean of both ways</source>
+        <translation>media de ambos sentidos</translation>
+    </message>
+    <message>
+        <source>Save it and splice  Ctrl+Enter</source>
+        <translation>Guardar y empalmar  Ctrl+Intro</translation>
+    </message>
+    <message>
+        <source>none, or the same</source>
+        <translation>ninguno, o el mismo</translation>
+    </message>
+    <message>
+        <source>a new closure</source>
+        <translation>una caja nueva</translation>
+    </message>
+    <message>
+        <source>change %1</source>
+        <translation>cambiar %1</translation>
+    </message>
+    <message>
+        <source>none, only the job</source>
+        <translation>ninguna, solo la obra</translation>
+    </message>
+    <message>
+        <source>Splice plan with the columns fibre_a and fibre_b</source>
+        <translation>Plan de empalmes con las columnas fibre_a y fibre_b</translation>
+    </message>
+    <message>
+        <source>Tables (*.csv *.txt *.tsv)</source>
+        <translation>Tablas (*.csv *.txt *.tsv)</translation>
+    </message>
+    <message>
+        <source>All files (*)</source>
+        <translation>Todos los archivos (*)</translation>
+    </message>
+    <message>
+        <source>The plan %1 cannot be read: %2</source>
+        <translation>No se puede leer el plan %1: %2</translation>
+    </message>
+    <message>
+        <source>The file %1 is too large for a splice plan.</source>
+        <translation>El archivo %1 es demasiado grande para un plan de empalmes.</translation>
+    </message>
+    <message>
+        <source>job %1</source>
+        <translation>obra %1</translation>
     </message>
 </context>
 <context>
@@ -2915,6 +3162,61 @@
         <source>Photos and notes of what is chosen</source>
         <translation>Fotos y notas de lo elegido</translation>
     </message>
+    <message>
+        <source>What would it lose? Offset, tilt, mode fields</source>
+        <translation>¿Cuánto perdería? Desplazamiento, inclinación, campos modales</translation>
+    </message>
+</context>
+<context>
+    <name>arc::ui::MendSheet</name>
+    <message>
+        <source>Rows set aside</source>
+        <translation>Filas apartadas</translation>
+    </message>
+    <message>
+        <source>Take in the mended rows  Ctrl+Enter</source>
+        <translation>Importar las filas corregidas  Ctrl+Intro</translation>
+    </message>
+    <message>
+        <source>Leave this row out  Del</source>
+        <translation>Descartar esta fila  Supr</translation>
+    </message>
+    <message>
+        <source>Set aside: nothing of these is lost. Choose a row and press Enter to mend it.</source>
+        <translation>Apartadas: no se pierde nada. Elija una fila y pulse Intro para corregirla.</translation>
+    </message>
+    <message>
+        <source>Set aside: nothing of these is lost, mend them and import again</source>
+        <translation>Apartadas: no se pierde nada, corríjalas e importe de nuevo</translation>
+    </message>
+    <message>
+        <source>mended; the logbook has it already</source>
+        <translation>corregida; el libro ya la tiene</translation>
+    </message>
+    <message>
+        <source>mended, will be taken in</source>
+        <translation>corregida, se importará</translation>
+    </message>
+    <message>
+        <source>%1, line %2. Enter goes on, Esc leaves the row as it is.</source>
+        <translation>%1, línea %2. Intro sigue, Esc deja la fila como está.</translation>
+    </message>
+    <message>
+        <source>the whole row</source>
+        <translation>la fila entera</translation>
+    </message>
+    <message>
+        <source>The logbook has this splice already.</source>
+        <translation>El libro ya tiene este empalme.</translation>
+    </message>
+    <message>
+        <source>This row lands.</source>
+        <translation>Esta fila entra.</translation>
+    </message>
+    <message>
+        <source>No row is mended yet: choose one and press Enter</source>
+        <translation>Aún no hay filas corregidas: elija una y pulse Intro</translation>
+    </message>
 </context>
 <context>
     <name>arc::ui::OrdersAside</name>
@@ -3092,6 +3394,29 @@
     <message>
         <source>Give it up</source>
         <translation>Abandonar</translation>
+    </message>
+</context>
+<context>
+    <name>arc::ui::PreviewTable</name>
+    <message>
+        <source>not read yet</source>
+        <translation>aún sin leer</translation>
+    </message>
+    <message>
+        <source>lands</source>
+        <translation>entra</translation>
+    </message>
+    <message>
+        <source>set aside: %1</source>
+        <translation>apartada: %1</translation>
+    </message>
+    <message>
+        <source>line</source>
+        <translation>línea</translation>
+    </message>
+    <message>
+        <source>what comes of it</source>
+        <translation>qué pasa con ella</translation>
     </message>
 </context>
 <context>
@@ -3839,6 +4164,18 @@
         <source>accepted</source>
         <translation>aceptada</translation>
     </message>
+    <message>
+        <source>Link budget</source>
+        <translation>Presupuesto del enlace</translation>
+    </message>
+    <message>
+        <source>%1 nm %2 of %3 dB</source>
+        <translation>%1 nm %2 de %3 dB</translation>
+    </message>
+    <message>
+        <source>Link budget, as spliced of allowed: %1</source>
+        <translation>Presupuesto del enlace, empalmado de permitido: %1</translation>
+    </message>
 </context>
 <context>
     <name>arc::ui::TakeInPanel</name>
@@ -4252,6 +4589,65 @@
     <message>
         <source>Kept: %1. The other stays in the history.</source>
         <translation>Conservado: %1. El otro queda en la historia.</translation>
+    </message>
+</context>
+<context>
+    <name>arc::ui::WhatIf</name>
+    <message>
+        <source>What would it lose?</source>
+        <translation>¿Cuánto perdería?</translation>
+    </message>
+    <message>
+        <source>1310 nm</source>
+        <translation>1310 nm</translation>
+    </message>
+    <message>
+        <source>1550 nm</source>
+        <translation>1550 nm</translation>
+    </message>
+    <message>
+        <source>Wavelength</source>
+        <translation>Longitud de onda</translation>
+    </message>
+    <message>
+        <source>Mode-field diameter of fibre A, µm</source>
+        <translation>Diámetro del campo modal de la fibra A, µm</translation>
+    </message>
+    <message>
+        <source>Mode-field diameter of fibre B, µm</source>
+        <translation>Diámetro del campo modal de la fibra B, µm</translation>
+    </message>
+    <message>
+        <source>Offset of the cores, µm</source>
+        <translation>Desplazamiento de los núcleos, µm</translation>
+    </message>
+    <message>
+        <source>Tilt of the axes, degrees</source>
+        <translation>Inclinación de los ejes, grados</translation>
+    </message>
+    <message>
+        <source>Loss of the splice</source>
+        <translation>Pérdida del empalme</translation>
+    </message>
+    <message>
+        <source>A model, not a measurement: round light spots, no gap, nothing between the ends. What a splicer shows is its own estimate; what a link loses is measured from both ends. A cleave angle is not the tilt of the axes. Never look into a fibre or a connector; follow local codes and licensed practice.</source>
+        <translation>Un modelo, no una medición: manchas de luz redondas, sin hueco, nada entre los extremos. Lo que muestra una empalmadora es su propia estimación; lo que pierde un enlace se mide desde ambos extremos. Un ángulo de corte no es la inclinación de los ejes. No mire nunca dentro de una fibra o un conector; siga las normas locales y la práctica autorizada.</translation>
+    </message>
+    <message>
+        <source>Equal fields of radius w: 4.343 (d/w)² dB for an offset d, 4.343 (π n w θ / λ)² dB for a tilt θ; unlike fields: -20 log10(2 w1 w2 / (w1² + w2²)) dB, and the parts add. Source: D. Marcuse, Bell Syst. Tech. J. 56(5), 1977. Readings from one end: IEC 60793-1-40 annex C.</source>
+        <translation>Campos iguales de radio w: 4.343 (d/w)² dB por un desplazamiento d, 4.343 (π n w θ / λ)² dB por una inclinación θ; campos distintos: -20 log10(2 w1 w2 / (w1² + w2²)) dB, y las partes se suman. Fuente: D. Marcuse, Bell Syst. Tech. J. 56(5), 1977. Lecturas desde un extremo: IEC 60793-1-40, anexo C.</translation>
+    </message>
+    <message>
+        <source>Close  Esc</source>
+        <translation>Cerrar  Esc</translation>
+    </message>
+    <message>
+        <source>of this: unlike mode fields %1, offset %2, tilt %3 dB</source>
+        <translation>de ello: campos modales distintos %1, desplazamiento %2, inclinación %3 dB</translation>
+    </message>
+    <message>
+        <source>measured from A %1, from B %2, mean of both %3 dB: one end alone misleads when the mode fields differ</source>
+        <translation>medido desde A %1, desde B %2, media de ambos %3 dB: un solo extremo engaña cuando los campos modales difieren</translation>
     </message>
 </context>
 <context>
@@ -9461,6 +9857,98 @@
     <message>
         <source>Choose one first</source>
         <translation>Elija uno primero</translation>
+    </message>
+    <message>
+        <source>the date &quot;{text}&quot; can be read in more than one way; say in the key under &quot;dates&quot; how</source>
+        <translation>la fecha «{text}» se puede leer de varias maneras; diga cómo en la clave, en «dates»</translation>
+    </message>
+    <message>
+        <source>the time &quot;{text}&quot; cannot be read: {~why}</source>
+        <translation>la hora «{text}» no se puede leer: {~why}</translation>
+    </message>
+    <message>
+        <source>it does not begin with a date</source>
+        <translation>no empieza con una fecha</translation>
+    </message>
+    <message>
+        <source>the year needs four digits</source>
+        <translation>el año necesita cuatro cifras</translation>
+    </message>
+    <message>
+        <source>there is no such month; are day and month the other way round?</source>
+        <translation>ese mes no existe; ¿están el día y el mes al revés?</translation>
+    </message>
+    <message>
+        <source>the time of day is missing</source>
+        <translation>falta la hora del día</translation>
+    </message>
+    <message>
+        <source>the hour does not go with AM or PM</source>
+        <translation>la hora no va con AM o PM</translation>
+    </message>
+    <message>
+        <source>the row has no loss</source>
+        <translation>la fila no tiene pérdida</translation>
+    </message>
+    <message>
+        <source>&quot;{text}&quot; is not a number</source>
+        <translation>«{text}» no es un número</translation>
+    </message>
+    <message>
+        <source>How the set-aside rows of {file} are read again</source>
+        <translation>Cómo se leen de nuevo las filas apartadas de {file}</translation>
+    </message>
+    <message>
+        <source>Set-aside row mended: {text}</source>
+        <translation>Fila apartada corregida: {text}</translation>
+    </message>
+    <message>
+        <source>nothing is changed</source>
+        <translation>no hay nada cambiado</translation>
+    </message>
+    <message>
+        <source>Change something, or leave with Esc</source>
+        <translation>Cambie algo o salga con Esc</translation>
+    </message>
+    <message>
+        <source>Choose it above to change it</source>
+        <translation>Elíjala arriba para cambiarla</translation>
+    </message>
+    <message>
+        <source>still: {~why}</source>
+        <translation>todavía: {~why}</translation>
+    </message>
+    <message>
+        <source>job</source>
+        <translation>obra</translation>
+    </message>
+    <message>
+        <source>closure</source>
+        <translation>caja</translation>
+    </message>
+    <message>
+        <source>attempt</source>
+        <translation>intento</translation>
+    </message>
+    <message>
+        <source>temperature, °C</source>
+        <translation>temperatura, °C</translation>
+    </message>
+    <message>
+        <source>humidity, %</source>
+        <translation>humedad, %</translation>
+    </message>
+    <message>
+        <source>pressure, hPa</source>
+        <translation>presión, hPa</translation>
+    </message>
+    <message>
+        <source>wavelength, nm</source>
+        <translation>longitud de onda, nm</translation>
+    </message>
+    <message>
+        <source>instrument</source>
+        <translation>instrumento</translation>
     </message>
 </context>
 </TS>

@@ -77,6 +77,11 @@ TEST(SpliceLoss, ContributionsAddWithoutAGap) {
     const double parts = *spliceLossDb(at1310, narrow, {1, 0}) + *spliceLossDb(at1310, narrow, {0, 0.5}) -
                          *spliceLossDb(at1310, narrow, {});
     EXPECT_NEAR(whole, parts, 1e-14);
+    const auto apart = *spliceLossParts(at1310, narrow, {1, 0.5});
+    EXPECT_NEAR(apart.mismatchDb, *spliceLossDb(at1310, narrow, {}), 1e-14);
+    EXPECT_NEAR(apart.totalDb(), whole, 1e-14);
+    EXPECT_NEAR(spliceLossParts(at1310, at1310, {1, 0})->offsetDb, 0.2052, fourDigits);
+    EXPECT_NEAR(spliceLossParts(at1310, at1310, {0, 0.5})->tiltDb, 0.0842, fourDigits);
     EXPECT_NEAR(*spliceLossDb(at1310, narrow, {1, 0.5}), *spliceLossDb(narrow, at1310, {1, 0.5}), 1e-14);
 }
 

@@ -11,6 +11,7 @@
 #include <functional>
 #include <memory>
 
+#include "app/workbench.hpp"
 #include "core/logbook.hpp"
 #include "core/workbench.hpp"
 #include "storage/care_cards.hpp"
@@ -26,7 +27,10 @@ namespace arc::test {
 class RigBench : public Workbench {
   public:
     RigBench(std::filesystem::path book, Clock& clock, Random& random)
-        : book_(std::move(book)), clock_(clock), random_(random) {}
+        : book_(std::move(book)),
+          clock_(clock),
+          random_(random),
+          real_(app::makeWorkbench(book_, clock, random)) {}
     Result<std::unique_ptr<Logbook>> reader() override {
         return storage::openLogbook(book_, storage::OpenMode::ReadOnly, clock_, random_);
     }
@@ -56,6 +60,27 @@ class RigBench : public Workbench {
         if (!counts) return tl::unexpected(counts.error());
         return counts->front();
     }
+    Result<ImportCount> importWith(const std::filesystem::path& file, const ColumnKey& key,
+                                   Progress& progress) override {
+        return real_->importWith(file, key, progress);
+    }
+    Result<TablePreview> preview(const TableQuestion& question) override { return real_->preview(question); }
+    Result<std::vector<ColumnKey>> columnKeys() override { return real_->columnKeys(); }
+    Result<Setting> columnKeySetting(const ColumnKey& key) override { return real_->columnKeySetting(key); }
+    Result<void> writeColumnKey(const ColumnKey& key, const std::filesystem::path& file) override {
+        return real_->writeColumnKey(key, file);
+    }
+    Result<ColumnKey> readColumnKey(const std::filesystem::path& file) override {
+        return real_->readColumnKey(file);
+    }
+    Result<std::vector<SetAsideSheet>> setAside() override { return real_->setAside(); }
+    Result<std::vector<MendedRow>> mend(const SetAsideSheet& sheet, const std::vector<MendedRow>& rows,
+                                        MendPurpose purpose) override {
+        return real_->mend(sheet, rows, purpose);
+    }
+    std::vector<Setting> leftOut(const SetAsideSheet& sheet, const std::vector<std::size_t>& rows) override {
+        return real_->leftOut(sheet, rows);
+    }
     Result<std::filesystem::path> writeCloseout(JobId job, const std::filesystem::path& folder,
                                                 Progress& progress) override {
         return onCloseout(job, folder, progress);
@@ -72,6 +97,7 @@ class RigBench : public Workbench {
     std::filesystem::path book_;
     Clock& clock_;
     Random& random_;
+    std::unique_ptr<Workbench> real_;
 };
 
 struct UiRig {

@@ -4,12 +4,12 @@
 #pragma once
 #include <QApplication>
 #include <QDeadlineTimer>
-#include <QPixmap>
 
 #include <gtest/gtest.h>
 #include <memory>
 
 #include "tests/support/fake_crew.hpp"
+#include "tests/support/pictures.hpp"
 #include "ui/shell/main_window.hpp"
 #include "ui/theme/theme.hpp"
 
@@ -39,10 +39,7 @@ class WindowTest : public ::testing::Test {
         for (int i = 0; i < 5; ++i) QApplication::processEvents();
     }
 
-    void picture(const QString& name) {
-        const QString folder = qEnvironmentVariable("ARC_PICTURES");
-        if (!folder.isEmpty()) window->grab().save(folder + QLatin1Char('/') + name + QStringLiteral(".png"));
-    }
+    void picture(const QString& name) { test::picture(*window, name); }
 
     MemoryLogbook book;
     StoppedClock clock;

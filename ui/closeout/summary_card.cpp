@@ -79,6 +79,10 @@ SummaryCard::SummaryCard(QWidget* parent) : QWidget(parent) {
     m_histogram = new Histogram(sheet);
     row->addWidget(m_histogram, 1);
     inside(sheet)->addLayout(row);
+    m_budget = words(QString(), TextRole::Small, sheet);
+    m_budget->setAccessibleName(tr("Link budget"));
+    m_budget->setWordWrap(true);
+    inside(sheet)->addWidget(m_budget);
 }
 
 void SummaryCard::showNothing(const QString& said) {
@@ -88,6 +92,7 @@ void SummaryCard::showNothing(const QString& said) {
     m_rule->clear();
     for (auto* figure : m_figures) figure->clear();
     m_histogram->show({}, Loss{0});
+    m_budget->clear();
 }
 
 void SummaryCard::show(const closeout::Record& record, std::optional<ClosureId> closure) {
@@ -125,6 +130,20 @@ void SummaryCard::show(const closeout::Record& record, std::optional<ClosureId> 
                                ? QStringLiteral("drifting")
                                : QString());
     m_histogram->show(record.histogram, rule.perSplice);
+    showBudget(record);
+}
+
+void SummaryCard::showBudget(const closeout::Record& record) {
+    QStringList parts;
+    for (const auto& budget : record.budgets)
+        parts << tr("%1 nm %2 of %3 dB")
+                     .arg(budget.wavelengthNm)
+                     .arg(text::number(budget.asSplicedDb, 2), text::number(budget.allowedDb, 2));
+    m_budget->setText(
+        parts.isEmpty()
+            ? text::spoken(record.budgetNote)
+            : tr("Link budget, as spliced of allowed: %1").arg(parts.join(QStringLiteral(" · "))));
+    m_budget->setToolTip(text::spoken(record.budgetNote));
 }
 
 }  // namespace arc::ui

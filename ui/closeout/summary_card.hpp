@@ -24,11 +24,14 @@ class SummaryCard : public QWidget {
     void showNothing(const QString& words);
 
   private:
+    /// What one fibre from end to end may lose, and what it loses as spliced.
+    void showBudget(const closeout::Record& record);
     StateMark* m_mark;
     QLabel* m_verdict;
     QLabel* m_rule;
     QLabel* m_figures[5]{};
     Histogram* m_histogram;
+    QLabel* m_budget;
 };
 
 }  // namespace arc::ui

@@ -13,6 +13,7 @@
 #include "ui/attachments/sheet.hpp"
 #include "ui/history/history_sheet.hpp"
 #include "ui/shell/book_bar.hpp"
+#include "ui/physics/what_if.hpp"
 #include "ui/shell/finder.hpp"
 #include "ui/shell/first_run.hpp"
 #include "ui/shell/help.hpp"
@@ -139,6 +140,16 @@ void MainWindow::addActions() {
                  QStringLiteral("help"),
                  {}},
                 this, [this, key = QString::fromLatin1(page.key)] { openHelp(key); });
+    all.add({QStringLiteral("what-if"),
+             tr("What would it lose? Offset, tilt, mode fields"),
+             QKeySequence(Qt::CTRL | Qt::Key_L),
+             {},
+             {}},
+            this, [this] {
+                auto* sheet = new WhatIf(this);
+                sheet->setAttribute(Qt::WA_DeleteOnClose);
+                sheet->open();
+            });
     all.add({QStringLiteral("find"),
              tr("Find an action, a tool, a job"),
              QKeySequence(Qt::CTRL | Qt::Key_K),

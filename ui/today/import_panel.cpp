@@ -2,9 +2,7 @@
 #include "ui/today/import_panel.hpp"
 
 #include <QButtonGroup>
-#include <QFileInfo>
 #include <QHBoxLayout>
-#include <QHeaderView>
 #include <QKeyEvent>
 #include <QLabel>
 #include <QProgressBar>
@@ -15,10 +13,10 @@
 #include <algorithm>
 #include <filesystem>
 
-#include "ui/models/cell_delegate.hpp"
-#include "ui/models/set_aside_table.hpp"
 #include "ui/text/format.hpp"
 #include "ui/theme/theme.hpp"
+#include "ui/today/column_key_sheet.hpp"
+#include "ui/today/mend_sheet.hpp"
 #include "ui/widgets/choose_file.hpp"
 #include "ui/widgets/words.hpp"
 
@@ -29,8 +27,10 @@ ImportPanel::ImportPanel(Session& session, QWidget* parent) : QWidget(parent), m
     auto* outer = new QVBoxLayout(this);
     outer->setContentsMargins(0, 0, 0, 0);
     outer->setSpacing(theme.px(14));
-    auto* ask = card(this);
+    auto* ask = m_ask = card(this);
     outer->addWidget(ask);
+    m_key = new ColumnKeySheet(m_session, this);
+    outer->addWidget(m_key, 1);
     auto* box = inside(ask);
     box->setSpacing(theme.px(12));
     box->addWidget(words(tr("What do the files hold?"), TextRole::Strong, ask));
@@ -73,35 +73,23 @@ ImportPanel::ImportPanel(Session& session, QWidget* parent) : QWidget(parent), m
     m_said = words(QString(), TextRole::Strong, m_result);
     m_said->setWordWrap(true);
     result->addWidget(m_said);
-    auto* counts = new QHBoxLayout;
+    m_countsHome = new QWidget(m_result);
+    auto* counts = new QHBoxLayout(m_countsHome);
+    counts->setContentsMargins(0, 0, 0, 0);
     counts->setSpacing(theme.px(40));
     const QString what[] = {tr("rows read"), tr("new"), tr("known already"), tr("set aside")};
     for (int i = 0; i < 4; ++i) {
         auto* one = new QVBoxLayout;
         one->setSpacing(0);
-        m_counts[i] = words(QString(), TextRole::Digits, m_result);
+        m_counts[i] = words(QString(), TextRole::Digits, m_countsHome);
         one->addWidget(m_counts[i]);
-        one->addWidget(words(what[i], TextRole::Soft, m_result));
+        one->addWidget(words(what[i], TextRole::Soft, m_countsHome));
         counts->addLayout(one);
     }
     counts->addStretch();
-    result->addLayout(counts);
-    m_tableHead = words(QString(), TextRole::Bold, m_result);
-    result->addSpacing(theme.px(6));
-    result->addWidget(m_tableHead);
-    m_rows = new SetAsideTable(this);
-    m_table = new QTableView(m_result);
-    m_table->setModel(m_rows);
-    m_table->setItemDelegate(new CellDelegate(m_table));
-    m_table->setAccessibleName(tr("Rows set aside"));
-    m_table->verticalHeader()->hide();
-    m_table->verticalHeader()->setDefaultSectionSize(theme.px(32));
-    m_table->setShowGrid(false);
-    m_table->setSelectionBehavior(QAbstractItemView::SelectRows);
-    m_table->setTabKeyNavigation(false);
-    m_table->horizontalHeader()->setStretchLastSection(true);
-    m_table->horizontalHeader()->setHighlightSections(false);
-    result->addWidget(m_table, 1);
+    result->addWidget(m_countsHome);
+    m_mend = new MendSheet(m_session, m_result);
+    result->addWidget(m_mend, 1);
     outer->addStretch();
 
     connect(m_choose, &QPushButton::clicked, this, &ImportPanel::choose);
@@ -111,7 +99,19 @@ ImportPanel::ImportPanel(Session& session, QWidget* parent) : QWidget(parent), m
         m_doing->setText(tr("stopping…"));
     });
     connect(&m_session.background(), &Background::changed, this, &ImportPanel::look);
+    connect(m_key, &ColumnKeySheet::accepted, this, [this](const ColumnKey& key) {
+        m_matched[key.header] = key;
+        askFor(Asking::Files);
+        next();
+    });
+    connect(m_key, &ColumnKeySheet::left, this, [this] {
+        askFor(Asking::Files);
+        m_files.clear();
+        finish();
+    });
+    connect(m_mend, &MendSheet::taken, this, &ImportPanel::showWaiting);
     m_result->hide();
+    askFor(Asking::Files);
     look();
 }
 
@@ -122,9 +122,34 @@ FileKind ImportPanel::kind() const {
 }
 
 void ImportPanel::begin() {
-    if (!busy()) m_result->hide();
+    if (!busy()) {
+        m_result->hide();
+        askFor(Asking::Files);
+        m_mend->begin();
+        showWaiting();
+    }
     look();
     m_choose->setFocus(Qt::OtherFocusReason);
+}
+
+void ImportPanel::askFor(Asking what) {
+    m_ask->setVisible(what == Asking::Files);
+    m_key->setVisible(what == Asking::Columns);
+    if (what == Asking::Columns) m_result->hide();
+}
+
+/// Rows that were set aside once and are still open.
+void ImportPanel::showWaiting() {
+    if (m_mend->open() == 0) {
+        m_result->hide();
+        m_choose->setFocus(Qt::OtherFocusReason);
+        return;
+    }
+    m_countsHome->hide();
+    m_said->setText(m_mend->open() == 1 ? tr("1 row waits to be mended  M")
+                                        : tr("%1 rows wait to be mended  M").arg(m_mend->open()));
+    setState(m_said, QStringLiteral("watch"));
+    m_result->show();
 }
 
 void ImportPanel::keyPressEvent(QKeyEvent* event) {
@@ -136,6 +161,8 @@ void ImportPanel::keyPressEvent(QKeyEvent* event) {
         if (auto* pressed = qobject_cast<QPushButton*>(focusWidget())) return pressed->click();
         return choose();
     }
+    if (event->key() == Qt::Key_M && m_mend->open() > 0)
+        return m_mend->table()->setFocus(Qt::OtherFocusReason);
     if (const int digit = event->key() - Qt::Key_1; digit >= 0 && digit < static_cast<int>(m_kinds.size())) {
         m_kinds[static_cast<std::size_t>(digit)]->setChecked(true);
         return;
@@ -151,36 +178,70 @@ void ImportPanel::choose() {
 
 void ImportPanel::start(const QStringList& files) {
     if (busy() || files.isEmpty()) return;
-    std::vector<std::filesystem::path> paths;
-    for (const auto& file : files) paths.emplace_back(file.toStdU16String());
+    m_files.clear();
+    for (const auto& file : files) m_files.emplace_back(file.toStdU16String());
+    m_asked = static_cast<int>(files.size());
+    m_matched.clear();
+    m_done = {};
     m_result->hide();
-    m_job = m_session.background().run<Done>(
+    askFor(Asking::Files);
+    next();
+}
+
+void ImportPanel::next() {
+    if (m_files.empty() || m_done.problem) return finish();
+    const auto file = m_files.front();
+    constexpr std::size_t manyRows = 1'000;
+    auto& bench = m_session.workbench();
+    auto seen = bench.preview({file, kind(), {}, manyRows});
+    FileKind what = kind();
+    if (seen && seen->problem)
+        if (auto told = bench.preview({file, {}, {}, manyRows}); told && !told->problem && told->kind) {
+            what = *told->kind;
+            seen = std::move(told);
+        }
+    const bool hopeless =
+        seen && !seen->rows.empty() &&
+        std::ranges::all_of(seen->rows, [](const PreviewRow& row) { return !row.reason.empty(); });
+    if (!seen || (!seen->problem && !hopeless)) return take(file, what, {});
+    std::vector<std::string> header;
+    for (const auto& name : seen->theirHeader) header.push_back(columnName(name));
+    if (const auto known = m_matched.find(header); known != m_matched.end())
+        return take(file, known->second.kind, known->second);
+    askFor(Asking::Columns);
+    m_key->begin(file, what, std::move(*seen));
+}
+
+void ImportPanel::take(const std::filesystem::path& file, FileKind kind, std::optional<ColumnKey> key) {
+    m_files.erase(m_files.begin());
+    m_job = m_session.background().run<Result<ImportCount>>(
         this, tr("Import"),
-        [&session = m_session, paths, kind = kind()](Progress& progress) {
-            Done done;
-            for (const auto& path : paths) {
-                auto count = session.workbench().import(path, kind, progress);
-                if (!count) {
-                    done.problem = count.error();
-                    break;
-                }
-                ++done.files;
-                done.count.read += count->read;
-                done.count.added += count->added;
-                done.count.known += count->known;
-                done.count.setAside += count->setAside;
-                std::ranges::move(count->rows, std::back_inserter(done.count.rows));
-            }
-            return done;
+        [&session = m_session, file, kind, key](Progress& progress) {
+            return key ? session.workbench().importWith(file, *key, progress)
+                       : session.workbench().import(file, kind, progress);
         },
-        [this, asked = static_cast<int>(files.size())](Done done) {
+        [this](Result<ImportCount> count) {
             m_job = 0;
-            if (done.count.added > 0) m_session.noteChange();
-            showDone(done, asked);
-            look();
-            Q_EMIT finished();
+            if (count) {
+                ++m_done.files;
+                m_done.count.read += count->read;
+                m_done.count.added += count->added;
+                m_done.count.known += count->known;
+                m_done.count.setAside += count->setAside;
+                std::ranges::move(count->rows, std::back_inserter(m_done.count.rows));
+            } else {
+                m_done.problem = count.error();
+            }
+            next();
         });
     look();
+}
+
+void ImportPanel::finish() {
+    if (m_done.count.added > 0) m_session.noteChange();
+    showDone();
+    look();
+    Q_EMIT finished();
 }
 
 void ImportPanel::look() {
@@ -198,15 +259,22 @@ void ImportPanel::look() {
     }
 }
 
-void ImportPanel::showDone(const Done& done, int asked) {
+void ImportPanel::showDone() {
+    const Done& done = m_done;
+    if (!done.problem && done.files == 0) {
+        m_mend->begin();
+        return showWaiting();
+    }
     m_result->show();
+    m_countsHome->show();
     if (done.problem) {
         const bool stopped = done.problem->code == ProblemCode::Cancelled;
         QString said =
             stopped ? tr("Stopped; of this file nothing was taken in.") : text::spoken(*done.problem);
         if (!said.isEmpty()) said[0] = said[0].toUpper();
         if (done.files > 0)
-            said += QLatin1Char(' ') + tr("%1 of %2 files were taken in before.").arg(done.files).arg(asked);
+            said +=
+                QLatin1Char(' ') + tr("%1 of %2 files were taken in before.").arg(done.files).arg(m_asked);
         m_said->setText(said);
         setState(m_said, stopped ? QStringLiteral("watch") : QStringLiteral("drifting"));
     } else {
@@ -218,17 +286,11 @@ void ImportPanel::showDone(const Done& done, int asked) {
     const std::uint64_t numbers[] = {done.count.read, done.count.added, done.count.known,
                                      done.count.setAside};
     for (int i = 0; i < 4; ++i) m_counts[i]->setText(text::number(static_cast<std::int64_t>(numbers[i])));
-    const bool rows = !done.count.rows.empty();
-    m_tableHead->setText(done.count.setAside > done.count.rows.size()
-                             ? tr("The first %1 rows set aside")
-                                   .arg(text::number(static_cast<std::int64_t>(done.count.rows.size())))
-                             : tr("Set aside: nothing of these is lost, mend them and import again"));
-    m_rows->show(done.count.rows);
-    const Theme theme = currentTheme();
-    const int widths[] = {150, 70, 140, 380};
-    for (int i = 0; i < 4; ++i) m_table->setColumnWidth(i, theme.px(widths[i]));
-    m_tableHead->setVisible(rows);
-    m_table->setVisible(rows);
+    m_mend->begin(done.count.rows);
+    if (done.count.setAside > 0)
+        m_mend->table()->setFocus(Qt::OtherFocusReason);
+    else
+        m_choose->setFocus(Qt::OtherFocusReason);
 }
 
 }  // namespace arc::ui

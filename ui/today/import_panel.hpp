@@ -1,10 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Taking in files: what they hold, a bar while it runs, then counts and every row that was set aside with
-// its reason. A stopped import leaves nothing.
+// its reason, to be mended. A table whose columns bear other names is matched first. A stopped import leaves
+// nothing.
 #pragma once
 #include <QStringList>
 #include <QWidget>
 
+#include <map>
 #include <optional>
 
 #include "core/workbench.hpp"
@@ -14,12 +16,11 @@ class QFrame;
 class QLabel;
 class QProgressBar;
 class QPushButton;
-class QTableView;
-class QTimer;
 
 namespace arc::ui {
 
-class SetAsideTable;
+class ColumnKeySheet;
+class MendSheet;
 
 class ImportPanel : public QWidget {
     Q_OBJECT
@@ -46,9 +47,23 @@ class ImportPanel : public QWidget {
     };
     void choose();
     void look();
-    void showDone(const Done& done, int asked);
+    /// The next file that waits; a table nobody has matched yet is shown to the person first.
+    void next();
+    void take(const std::filesystem::path& file, FileKind kind, std::optional<ColumnKey> key);
+    void finish();
+    void showDone();
+    void showWaiting();
+    enum class Asking { Files, Columns };
+    void askFor(Asking what);
 
     Session& m_session;
+    std::vector<std::filesystem::path> m_files;               ///< still to be taken in
+    std::map<std::vector<std::string>, ColumnKey> m_matched;  ///< of this import, by header
+    Done m_done;
+    int m_asked = 0;
+    QFrame* m_ask;
+    ColumnKeySheet* m_key;
+    MendSheet* m_mend;
     std::vector<QPushButton*> m_kinds;
     QPushButton* m_choose;
     QPushButton* m_stop;
@@ -57,10 +72,8 @@ class ImportPanel : public QWidget {
     QProgressBar* m_bar;
     QFrame* m_result;
     QLabel* m_said;
+    QWidget* m_countsHome;
     QLabel* m_counts[4];
-    SetAsideTable* m_rows;
-    QTableView* m_table;
-    QLabel* m_tableHead;
     int m_job = 0;
 };
 

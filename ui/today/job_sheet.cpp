@@ -2,6 +2,7 @@
 #include "ui/today/job_sheet.hpp"
 
 #include <QComboBox>
+#include <QFile>
 #include <QGridLayout>
 #include <QHBoxLayout>
 #include <QKeyEvent>
@@ -17,14 +18,14 @@
 #include "core/work/plan.hpp"
 #include "ui/text/format.hpp"
 #include "ui/theme/theme.hpp"
+#include "ui/widgets/choose_file.hpp"
 #include "ui/widgets/words.hpp"
 
 namespace arc::ui {
 
 struct JobSheet::Drafted {
     Job job;
-    std::optional<Cable> cable;  ///< new, or a new version of one
-    Closure closure;
+    std::optional<Closure> closure;
     std::vector<Entry> entries;
 };
 
@@ -69,7 +70,10 @@ JobSheet::JobSheet(Session& session, QWidget* parent) : QWidget(parent), m_sessi
     m_average = edit();
     m_ceiling = edit();
     m_attempts = edit();
+    m_directions = combo();
     m_cable = combo();
+    m_cableB = combo();
+    m_closureWhich = combo();
     m_cableLabel = edit();
     m_fibres = edit();
     m_unit = combo();
@@ -95,13 +99,19 @@ JobSheet::JobSheet(Session& session, QWidget* parent) : QWidget(parent), m_sessi
     add(grid, 3, 1, tr("Colour order"), m_order);
     add(grid, 3, 2, tr("Fibre type"), m_fibreType);
     add(grid, 3, 3, tr("Length, km"), m_length);
-    add(grid, 4, 0, tr("Closure label"), m_closure);
-    add(grid, 4, 1, tr("Splice plan"), m_plan, 3);
+    add(grid, 4, 0, tr("Closure"), m_closureWhich);
+    add(grid, 4, 1, tr("Closure label"), m_closure);
+    add(grid, 4, 2, tr("Cable on side B"), m_cableB);
+    add(grid, 4, 3, tr("Loss that counts"), m_directions);
+    add(grid, 5, 0, tr("Splice plan"), m_plan, 3);
+    auto* fromFile = button(tr("Plan from CSV…  Ctrl+O"), ButtonKind::Usual, sheet);
+    grid->addWidget(fromFile, 5, 3, Qt::AlignVCenter);
+    connect(fromFile, &QPushButton::clicked, this, &JobSheet::choosePlan);
+    m_directions->addItem(tr("estimate, or one way"));
+    m_directions->addItem(tr("mean of both ways"));
     m_plan->setPlaceholderText(tr("1-144 straight, or 1-12 to 25-36; 13-24 to 1-12"));
     m_length->setPlaceholderText(tr("may be empty"));
     m_title->setPlaceholderText(tr("may be empty"));
-    for (const auto& rule : sampleRules()) m_rule->addItem(text::spoken(rule.name));
-    m_rule->addItem(tr("of the contract"));
     for (const int size : {12, 8, 4, 24}) {
         m_unit->addItem(tr("tubes of %1").arg(size), size);
         m_unit->addItem(tr("ribbons of %1").arg(size), -size);
@@ -114,7 +124,7 @@ JobSheet::JobSheet(Session& session, QWidget* parent) : QWidget(parent), m_sessi
     box->addWidget(m_said);
     auto* buttons = new QHBoxLayout;
     buttons->setSpacing(theme.px(10));
-    auto* take = button(tr("Make it and splice  Ctrl+Enter"), ButtonKind::Primary, sheet);
+    auto* take = button(tr("Save it and splice  Ctrl+Enter"), ButtonKind::Primary, sheet);
     auto* leave = button(tr("Leave  Esc"), ButtonKind::Wide, sheet);
     buttons->addWidget(take);
     buttons->addWidget(leave);
@@ -127,10 +137,10 @@ JobSheet::JobSheet(Session& session, QWidget* parent) : QWidget(parent), m_sessi
     connect(m_unit, &QComboBox::currentIndexChanged, this, [this] { offerRibbons({}); });
     offerRibbons({});
     connect(m_rule, &QComboBox::activated, this, [this](int index) {
-        const auto rules = sampleRules();
-        if (index >= 0 && static_cast<std::size_t>(index) < rules.size())
-            fillRule(rules[static_cast<std::size_t>(index)]);
+        if (index >= 0 && static_cast<std::size_t>(index) < m_rules.size())
+            fillRule(m_rules[static_cast<std::size_t>(index)]);
     });
+    connect(m_closureWhich, &QComboBox::activated, this, &JobSheet::fillFromClosure);
     connect(m_cable, &QComboBox::activated, this, [this](int index) {
         const bool fresh = index == 0;
         for (auto* part :
@@ -150,16 +160,17 @@ JobSheet::JobSheet(Session& session, QWidget* parent) : QWidget(parent), m_sessi
         m_fibreType->setText(text::words(cable.fibreType));
         check();
     });
-    m_sequence = {m_which,   m_label,    m_title,     m_rule,       m_perSplice, m_average,
-                  m_ceiling, m_attempts, m_cable,     m_cableLabel, m_fibres,    m_unit,
-                  m_ribbon,  m_order,    m_fibreType, m_length,     m_closure,   m_plan};
+    m_sequence = {m_which,     m_label,  m_title,      m_rule,         m_perSplice, m_average, m_ceiling,
+                  m_attempts,  m_cable,  m_cableLabel, m_fibres,       m_unit,      m_ribbon,  m_order,
+                  m_fibreType, m_length, m_directions, m_closureWhich, m_closure,   m_cableB,  m_plan};
     for (std::size_t i = 0; i < m_sequence.size(); ++i) {
         m_sequence[i]->installEventFilter(this);
         if (i > 0) setTabOrder(m_sequence[i - 1], m_sequence[i]);
         if (auto* line = qobject_cast<QLineEdit*>(m_sequence[i]))
             connect(line, &QLineEdit::textChanged, this, &JobSheet::check);
     }
-    setTabOrder(m_plan, take);
+    setTabOrder(m_plan, fromFile);
+    setTabOrder(fromFile, take);
 }
 
 QWidget* JobSheet::add(QGridLayout* grid, int row, int column, const QString& name, QWidget* control,
@@ -218,11 +229,14 @@ void JobSheet::fillFromJob() {
     m_closures.clear();
     m_cable->clear();
     m_cable->addItem(tr("a new cable"));
+    m_cableB->clear();
+    m_cableB->addItem(tr("none, or the same"));
+    m_closureWhich->clear();
+    m_closureWhich->addItem(tr("a new closure"));
     if (index < 0) {
         m_label->clear();
         m_title->clear();
-        m_rule->setCurrentIndex(0);
-        fillRule(sampleRules().front());
+        fillRules(sampleRules().front());
         m_cableLabel->setText(QStringLiteral("A"));
         m_fibres->setText(QStringLiteral("144"));
         m_fibreType->setText(QStringLiteral("G.652.D"));
@@ -230,21 +244,37 @@ void JobSheet::fillFromJob() {
         const auto& job = m_jobs[static_cast<std::size_t>(index)];
         m_label->setText(text::words(job.label));
         m_title->setText(text::words(job.title));
-        m_rule->setCurrentIndex(m_rule->count() - 1);
-        fillRule(job.rule);
+        fillRules(job.rule);
         if (auto cables = m_session.take(m_session.book().cables(job.id))) m_cables = std::move(*cables);
         if (auto closures = m_session.take(m_session.book().closures(job.id)))
             m_closures = std::move(*closures);
         for (const auto& cable : m_cables)
-            m_cable->addItem(tr("%1, %2 fibres").arg(text::words(cable.label)).arg(cable.fibreCount));
+            for (auto* one : {m_cable, m_cableB})
+                one->addItem(tr("%1, %2 fibres").arg(text::words(cable.label)).arg(cable.fibreCount));
+        for (const auto& closure : m_closures)
+            m_closureWhich->addItem(tr("change %1").arg(text::words(closure.label)));
+        m_closureWhich->addItem(tr("none, only the job"));
         if (!m_cables.empty()) {
             m_cable->setCurrentIndex(1);
             Q_EMIT m_cable->activated(1);
         }
     }
-    m_closure->clear();
-    m_plan->clear();
+    fillFromClosure();
     m_said->clear();
+}
+
+/// The samples and every contract of this logbook may be chosen; `own` is shown.
+void JobSheet::fillRules(const AcceptanceRule& own) {
+    m_rules = sampleRules();
+    const auto offer = [this](const AcceptanceRule& rule) {
+        if (std::ranges::find(m_rules, rule) == m_rules.end()) m_rules.push_back(rule);
+    };
+    for (const auto& job : m_jobs) offer(job.rule);
+    offer(own);
+    m_rule->clear();
+    for (const auto& rule : m_rules) m_rule->addItem(text::words(rule.name));
+    m_rule->setCurrentIndex(static_cast<int>(std::ranges::find(m_rules, own) - m_rules.begin()));
+    fillRule(own);
 }
 
 void JobSheet::fillRule(const AcceptanceRule& rule) {
@@ -252,6 +282,56 @@ void JobSheet::fillRule(const AcceptanceRule& rule) {
     m_average->setText(text::loss(rule.average));
     m_ceiling->setText(text::loss(rule.ceiling));
     m_attempts->setText(QString::number(rule.attempts));
+    m_directions->setCurrentIndex(rule.directions == Directions::TwoWay ? 1 : 0);
+}
+
+JobSheet::ClosureChoice JobSheet::closureChoice() const {
+    const int index = m_closureWhich->currentIndex();
+    if (index <= 0) return ClosureChoice::New;
+    return static_cast<std::size_t>(index) <= m_closures.size() ? ClosureChoice::Known : ClosureChoice::None;
+}
+
+void JobSheet::fillFromClosure() {
+    const auto choice = closureChoice();
+    for (auto* part : std::initializer_list<QWidget*>{m_closure, m_plan, m_cableB, m_cable})
+        part->setEnabled(choice != ClosureChoice::None);
+    m_closure->clear();
+    m_plan->clear();
+    m_cableB->setCurrentIndex(0);
+    if (choice != ClosureChoice::Known) return;
+    const auto& closure = m_closures[static_cast<std::size_t>(m_closureWhich->currentIndex() - 1)];
+    m_closure->setText(text::words(closure.label));
+    m_plan->setText(text::words(planToText(closure.plan)));
+    for (std::size_t i = 0; i < m_cables.size(); ++i) {
+        const int at = static_cast<int>(i) + 1;
+        if (m_cables[i].id == closure.cableA) {
+            m_cable->setCurrentIndex(at);
+            Q_EMIT m_cable->activated(at);
+        }
+        if (m_cables[i].id == closure.cableB) m_cableB->setCurrentIndex(at);
+    }
+}
+
+void JobSheet::choosePlan() {
+    chooseFiles(this, tr("Splice plan with the columns fibre_a and fibre_b"),
+                {tr("Tables (*.csv *.txt *.tsv)"), tr("All files (*)")},
+                [this](const QStringList& files) { readPlan(files.front()); });
+}
+
+void JobSheet::readPlan(const QString& name) {
+    constexpr qint64 most = 1 << 20;
+    QFile file(name);
+    const auto refuse = [this](const QString& why) {
+        m_said->setText(why);
+        setState(m_said, QStringLiteral("drifting"));
+    };
+    if (!file.open(QIODevice::ReadOnly))
+        return refuse(tr("The plan %1 cannot be read: %2").arg(name, file.errorString()));
+    if (file.size() > most) return refuse(tr("The file %1 is too large for a splice plan.").arg(name));
+    const auto plan = planFromCsv(file.readAll().toStdString());
+    if (!plan) return refuse(text::spoken(plan.error()));
+    m_plan->setText(text::words(planToText(*plan)));
+    m_plan->setFocus(Qt::OtherFocusReason);
 }
 
 void JobSheet::check() {
@@ -263,30 +343,20 @@ void JobSheet::check() {
         return;
     }
     const int count = static_cast<int>(text::typedNumber(m_fibres->text()).value_or(0));
-    const auto fits = planFits(*plan, count, 0, 0);
+    const int b = m_cableB->currentIndex();
+    const auto fits =
+        planFits(*plan, count, b > 0 ? m_cables[static_cast<std::size_t>(b - 1)].fibreCount : 0, 0);
     m_said->setText(fits ? tr("%1 splices planned: %2").arg(plan->size()).arg(text::words(planToText(*plan)))
                          : text::spoken(fits.error()));
     setState(m_said, fits ? QStringLiteral("steady") : QStringLiteral("watch"));
 }
 
-Result<JobSheet::Drafted> JobSheet::read() const {
-    Drafted drafted;
-    const int which = m_which->currentIndex() - 1;
-    drafted.job =
-        which >= 0 ? m_jobs[static_cast<std::size_t>(which)] : Job{m_session.newId<JobId>(), {}, {}, {}};
-    drafted.job.label = trimmed(*m_label);
-    drafted.job.title = trimmed(*m_title);
-    if (drafted.job.label.empty()) return fail(ProblemCode::BadInput, "the job needs a label");
-    for (const auto& other : m_jobs)
-        if (other.label == drafted.job.label && other.id != drafted.job.id)
-            return fail(ProblemCode::BadInput, "there is a job " + other.label + " already", "",
-                        "Choose it above to add a closure");
-    auto& rule = drafted.job.rule;
-    const auto samples = sampleRules();
-    const auto sample = static_cast<std::size_t>(std::max(0, m_rule->currentIndex()));
-    const AcceptanceRule before = rule;
-    if (sample < samples.size()) rule = samples[sample];
+/// A rule that was changed by hand is the contract's, whatever it began as.
+Result<AcceptanceRule> JobSheet::readRule(const std::string& jobLabel) const {
     const auto loss = [](double db) { return Loss{static_cast<std::int32_t>(std::lround(db * 1000))}; };
+    const auto chosen = static_cast<std::size_t>(std::max(0, m_rule->currentIndex()));
+    const AcceptanceRule before = chosen < m_rules.size() ? m_rules[chosen] : AcceptanceRule{};
+    AcceptanceRule rule = before;
     const auto perSplice = numberIn(*m_perSplice, 0.001, 5);
     if (!perSplice) return tl::unexpected(perSplice.error());
     const auto average = numberIn(*m_average, 0.001, 5);
@@ -295,37 +365,43 @@ Result<JobSheet::Drafted> JobSheet::read() const {
     if (!ceiling) return tl::unexpected(ceiling.error());
     const auto attempts = numberIn(*m_attempts, 1, 20);
     if (!attempts) return tl::unexpected(attempts.error());
-    const AcceptanceRule shipped = rule;
     rule.perSplice = loss(*perSplice);
     rule.average = loss(*average);
     rule.ceiling = loss(*ceiling);
     rule.attempts = static_cast<int>(*attempts);
-    if (which < 0 && rule != shipped) {
-        rule.name = "Contract of " + drafted.job.label;
+    rule.directions = m_directions->currentIndex() == 1 ? Directions::TwoWay : Directions::OneWay;
+    if (rule != before) {
+        rule.name = "Contract of " + jobLabel;
         rule.origin = RuleOrigin::Contract;
     }
-    if (which >= 0 && sample >= samples.size() && rule == before) rule = before;
+    return rule;
+}
 
-    drafted.closure.id = m_session.newId<ClosureId>();
-    drafted.closure.job = drafted.job.id;
-    drafted.closure.label = trimmed(*m_closure);
-    if (drafted.closure.label.empty()) return fail(ProblemCode::BadInput, "the closure needs a label");
+Result<Closure> JobSheet::readClosure(JobId job, std::optional<Cable>& freshCable) const {
+    const bool known = closureChoice() == ClosureChoice::Known;
+    Closure closure;
+    if (known) closure = m_closures[static_cast<std::size_t>(m_closureWhich->currentIndex() - 1)];
+    if (!known) closure.id = m_session.newId<ClosureId>();
+    closure.job = job;
+    closure.label = trimmed(*m_closure);
+    if (closure.label.empty()) return fail(ProblemCode::BadInput, "the closure needs a label");
     for (const auto& other : m_closures)
-        if (other.label == drafted.closure.label)
-            return fail(ProblemCode::BadInput, "this job has a closure " + other.label + " already");
+        if (other.label == closure.label && other.id != closure.id)
+            return fail(ProblemCode::BadInput, "this job has a closure " + other.label + " already", "",
+                        "Choose it above to change it");
     int fibres = 0;
     if (m_cable->currentIndex() > 0) {
         Cable cable = m_cables[static_cast<std::size_t>(m_cable->currentIndex() - 1)];
-        drafted.closure.cableA = cable.id;
+        closure.cableA = cable.id;
         fibres = cable.fibreCount;
         if (cable.unit == FibreUnit::Ribbon && ribbon() != cable.ribbon) {
             cable.ribbon = ribbon();
-            drafted.cable = cable;
+            freshCable = cable;
         }
     } else {
         Cable cable;
         cable.id = m_session.newId<CableId>();
-        cable.job = drafted.job.id;
+        cable.job = job;
         cable.label = trimmed(*m_cableLabel);
         const auto count = numberIn(*m_fibres, 1, 6912);
         if (!count) return tl::unexpected(count.error());
@@ -341,23 +417,80 @@ Result<JobSheet::Drafted> JobSheet::read() const {
             if (!length) return tl::unexpected(length.error());
             cable.lengthKm = *length;
         }
-        drafted.closure.cableA = cable.id;
-        drafted.cable = cable;
+        closure.cableA = cable.id;
+        freshCable = cable;
+    }
+    int fibresB = 0;
+    closure.cableB.reset();
+    if (m_cableB->currentIndex() > 0) {
+        const auto& cable = m_cables[static_cast<std::size_t>(m_cableB->currentIndex() - 1)];
+        closure.cableB = cable.id;
+        fibresB = cable.fibreCount;
     }
     const std::string planned = trimmed(*m_plan);
-    auto plan = planFromText(planned.empty() ? "1-" + std::to_string(fibres) + " straight" : planned);
+    auto plan = planned.empty() && known
+                    ? Result<SplicePlan>(SplicePlan{})
+                    : planFromText(planned.empty() ? "1-" + std::to_string(fibres) + " straight" : planned);
     if (!plan) return tl::unexpected(plan.error());
-    if (const auto fits = planFits(*plan, fibres, 0, 0); !fits) return tl::unexpected(fits.error());
-    drafted.closure.plan = *plan;
-    drafted.closure.perTray = 24;
-    drafted.closure.trays = static_cast<int>((plan->size() + 23) / 24);
+    if (const auto fits = planFits(*plan, fibres, fibresB, 0); !fits) return tl::unexpected(fits.error());
+    closure.plan = *plan;
+    const int needed =
+        static_cast<int>(plan->size() + static_cast<std::size_t>(closure.perTray) - 1) / closure.perTray;
+    closure.trays = known ? std::max(closure.trays, needed) : needed;
+    return closure;
+}
+
+Result<JobSheet::Drafted> JobSheet::read() const {
+    Drafted drafted;
+    const int which = m_which->currentIndex() - 1;
+    drafted.job =
+        which >= 0 ? m_jobs[static_cast<std::size_t>(which)] : Job{m_session.newId<JobId>(), {}, {}, {}};
+    drafted.job.label = trimmed(*m_label);
+    drafted.job.title = trimmed(*m_title);
+    if (drafted.job.label.empty()) return fail(ProblemCode::BadInput, "the job needs a label");
+    for (const auto& other : m_jobs)
+        if (other.label == drafted.job.label && other.id != drafted.job.id)
+            return fail(ProblemCode::BadInput, "there is a job " + other.label + " already", "",
+                        "Choose it above to add a closure");
+    auto rule = readRule(drafted.job.label);
+    if (!rule) return tl::unexpected(rule.error());
+    drafted.job.rule = std::move(*rule);
     if (which < 0 || drafted.job != m_jobs[static_cast<std::size_t>(which)])
         drafted.entries.emplace_back(drafted.job);
-    if (drafted.cable) drafted.entries.emplace_back(*drafted.cable);
-    drafted.entries.emplace_back(drafted.closure);
+    if (closureChoice() != ClosureChoice::None) {
+        std::optional<Cable> cable;
+        auto closure = readClosure(drafted.job.id, cable);
+        if (!closure) return tl::unexpected(closure.error());
+        if (cable) drafted.entries.emplace_back(*cable);
+        if (std::ranges::find(m_closures, *closure) == m_closures.end())
+            drafted.entries.emplace_back(*closure);
+        drafted.closure = std::move(*closure);
+    }
+    if (drafted.entries.empty())
+        return fail(ProblemCode::BadInput, "nothing is changed", "", "Change something, or leave with Esc");
     for (const auto& entry : drafted.entries)
         if (const auto valid = validate(entry); !valid) return tl::unexpected(valid.error());
     return drafted;
+}
+
+/// What Undo writes: what was there before, or a withdrawal of what was not.
+std::vector<Entry> JobSheet::back(const std::vector<Entry>& entries) const {
+    std::vector<Entry> before;
+    for (auto entry = entries.rbegin(); entry != entries.rend(); ++entry) {
+        std::optional<Entry> old;
+        if (const auto* job = std::get_if<Job>(&*entry)) {
+            for (const auto& one : m_jobs)
+                if (one.id == job->id) old = one;
+        } else if (const auto* cable = std::get_if<Cable>(&*entry)) {
+            for (const auto& one : m_cables)
+                if (one.id == cable->id) old = one;
+        } else if (const auto* closure = std::get_if<Closure>(&*entry)) {
+            for (const auto& one : m_closures)
+                if (one.id == closure->id) old = one;
+        }
+        before.push_back(opposite(*entry, old));
+    }
+    return before;
 }
 
 void JobSheet::accept() {
@@ -369,11 +502,12 @@ void JobSheet::accept() {
         setState(m_said, QStringLiteral("drifting"));
         return;
     }
-    if (!m_session.save(drafted->entries, Undo::Offered, {},
-                        tr("closure %1 of job %2")
-                            .arg(text::words(drafted->closure.label), text::words(drafted->job.label))))
-        return;
-    Q_EMIT made(drafted->job.id, drafted->closure.id);
+    const QString job = text::words(drafted->job.label);
+    const QString what = drafted->closure
+                             ? tr("closure %1 of job %2").arg(text::words(drafted->closure->label), job)
+                             : tr("job %1").arg(job);
+    if (!m_session.save(drafted->entries, Undo::Offered, back(drafted->entries), what)) return;
+    Q_EMIT made(drafted->job.id, drafted->closure ? std::optional(drafted->closure->id) : std::nullopt);
 }
 
 bool JobSheet::eventFilter(QObject* watched, QEvent* event) {
@@ -381,6 +515,10 @@ bool JobSheet::eventFilter(QObject* watched, QEvent* event) {
     const auto* key = static_cast<QKeyEvent*>(event);
     if (key->key() == Qt::Key_Escape) {
         Q_EMIT left();
+        return true;
+    }
+    if (key->key() == Qt::Key_O && key->modifiers() & Qt::ControlModifier) {
+        choosePlan();
         return true;
     }
     if (key->key() != Qt::Key_Return && key->key() != Qt::Key_Enter) return false;

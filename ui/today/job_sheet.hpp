@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Makes a job with its cable and closures, or adds a closure to one that is there: labels, acceptance rule,
-// fibre count and colours, splice plan by range.
+// Makes a job with its cable and closures, adds a closure to one that is there, or changes what is there:
+// labels, acceptance rule, fibre count and colours, splice plan by range or from CSV.
 #pragma once
 #include <QWidget>
 
@@ -25,7 +25,8 @@ class JobSheet : public QWidget {
 
   Q_SIGNALS:
     void left();
-    void made(arc::JobId job, arc::ClosureId closure);
+    /// No closure: only the job was changed.
+    void made(arc::JobId job, std::optional<arc::ClosureId> closure);
 
   protected:
     bool eventFilter(QObject* watched, QEvent* event) override;
@@ -37,15 +38,25 @@ class JobSheet : public QWidget {
     /// What a ribbon can be, by the unit chosen; of a cable that is there, what it says.
     void offerRibbons(const std::optional<Cable>& cable);
     [[nodiscard]] std::optional<RibbonKind> ribbon() const;
+    void fillRules(const AcceptanceRule& own);
     void fillRule(const AcceptanceRule& rule);
+    void fillFromClosure();
+    void choosePlan();
+    void readPlan(const QString& file);
+    enum class ClosureChoice { New, Known, None };
+    [[nodiscard]] ClosureChoice closureChoice() const;
+    [[nodiscard]] Result<AcceptanceRule> readRule(const std::string& jobLabel) const;
+    [[nodiscard]] Result<Closure> readClosure(JobId job, std::optional<Cable>& freshCable) const;
     void check();
     [[nodiscard]] Result<Drafted> read() const;
+    [[nodiscard]] std::vector<Entry> back(const std::vector<Entry>& entries) const;
     void accept();
 
     Session& m_session;
     std::vector<Job> m_jobs;
     std::vector<Cable> m_cables;
     std::vector<Closure> m_closures;
+    std::vector<AcceptanceRule> m_rules;  ///< samples, and the contracts of this logbook
     QComboBox* m_which;
     QLineEdit* m_label;
     QLineEdit* m_title;
@@ -54,7 +65,10 @@ class JobSheet : public QWidget {
     QLineEdit* m_average;
     QLineEdit* m_ceiling;
     QLineEdit* m_attempts;
+    QComboBox* m_directions;
     QComboBox* m_cable;
+    QComboBox* m_cableB;
+    QComboBox* m_closureWhich;
     QLineEdit* m_cableLabel;
     QLineEdit* m_fibres;
     QComboBox* m_unit;

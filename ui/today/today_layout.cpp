@@ -68,9 +68,9 @@ void TodayPage::build() {
     m_jobSheet = new JobSheet(m_session, this);
     m_stack->addWidget(m_jobSheet);
     connect(m_jobSheet, &JobSheet::left, this, &TodayPage::backToWork);
-    connect(m_jobSheet, &JobSheet::made, this, [this](JobId madeJob, ClosureId madeClosure) {
+    connect(m_jobSheet, &JobSheet::made, this, [this](JobId madeJob, std::optional<ClosureId> madeClosure) {
+        if (madeClosure || m_sitting.job != madeJob) m_sitting.closure = madeClosure;
         m_sitting.job = madeJob;
-        m_sitting.closure = madeClosure;
         remember(m_sitting);
         load();
         backToWork();

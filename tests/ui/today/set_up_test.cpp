@@ -1,11 +1,14 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // From an empty logbook to the first splice by keyboard: a job with its closure, the set-up, the pad.
 #include <QComboBox>
+#include <QFileDialog>
 #include <QLabel>
 #include <QLineEdit>
 
+#include <fstream>
 #include <gtest/gtest.h>
 
+#include "tests/support/pictures.hpp"
 #include "tests/support/ui_rig.hpp"
 #include "ui/today/job_sheet.hpp"
 #include "ui/today/loss_pad.hpp"
@@ -119,6 +122,74 @@ TEST_F(FirstJob, TheCableSaysHowItsRibbonIsStrippedAndACableThatDoesNotIsAsked) 
     QTest::keyClick(named<QLineEdit>(sheet(), "Splice plan"), Qt::Key_Return);
     EXPECT_EQ(rig.reopened()->cables(job).value().at(0).ribbon, RibbonKind::Flat);
     EXPECT_EQ(rig.reopened()->cables(job).value().size(), 1u);
+}
+
+TEST_F(FirstJob, ARuleIsMadeFromASampleEditedAndChosenForTheNextJob) {
+    sheet()->begin({});
+    auto* rules = named<QComboBox>(sheet(), "Acceptance rule");
+    for (int i = 0; i < rules->count(); ++i)
+        EXPECT_TRUE(rules->itemText(i).startsWith("Sample")) << "shipped rules say what they are";
+    fill(sheet(), "Job label", "HR-B");
+    QTest::keyClick(named<QComboBox>(sheet(), "Loss that counts"), Qt::Key_Down);
+    fill(sheet(), "Closure label", "HR-17");
+    QTest::keyClick(named<QLineEdit>(sheet(), "Splice plan"), Qt::Key_Return);
+    const auto first = rig.reopened()->jobs().value();
+    ASSERT_EQ(first.size(), 1u);
+    EXPECT_EQ(first[0].rule.directions, Directions::TwoWay);
+    EXPECT_EQ(first[0].rule.name, "Contract of HR-B");
+
+    // Edited without touching a closure.
+    sheet()->begin(first[0].id);
+    fill(sheet(), "Ceiling, dB", "0,25");
+    fill(sheet(), "Attempts before keeping", "5");
+    QTest::keyClick(named<QComboBox>(sheet(), "Closure"), Qt::Key_End);
+    QTest::keyClick(named<QComboBox>(sheet(), "Closure"), Qt::Key_Return, Qt::ControlModifier);
+    const auto edited = rig.reopened()->jobs().value().at(0).rule;
+    EXPECT_EQ(edited.ceiling, 250_mdb);
+    EXPECT_EQ(edited.attempts, 5);
+    EXPECT_EQ(rig.reopened()->closures(first[0].id)->size(), 1u);
+    session->undo().undo();
+    EXPECT_EQ(rig.reopened()->jobs().value().at(0).rule, first[0].rule);
+
+    // Chosen for another job, unchanged.
+    sheet()->begin({});
+    fill(sheet(), "Job label", "HR-C");
+    QTest::keyClick(rules, Qt::Key_End);
+    EXPECT_EQ(rules->currentText(), "Contract of HR-B");
+    fill(sheet(), "Closure label", "HR-1");
+    QTest::keyClick(named<QLineEdit>(sheet(), "Splice plan"), Qt::Key_Return);
+    EXPECT_EQ(rig.reopened()->jobs().value().at(1).rule, first[0].rule);
+}
+
+TEST_F(FirstJob, APlanComesFromCsvAndIsChangedLater) {
+    const auto csv = rig.folder / "plan.csv";
+    std::ofstream(csv) << "fibre_b;fibre_a\n25;1\n26;2\n27;3\n";
+    sheet()->begin({});
+    page->activateWindow();
+    ASSERT_TRUE(QTest::qWaitForWindowActive(page.get()));
+    fill(sheet(), "Job label", "HR-B");
+    fill(sheet(), "Closure label", "HR-17");
+    QTest::keyClick(named<QLineEdit>(sheet(), "Splice plan"), Qt::Key_O, Qt::ControlModifier);
+    auto* dialog = sheet()->findChild<QFileDialog*>();
+    ASSERT_TRUE(dialog);
+    dialog->selectFile(QString::fromStdString(csv.string()));
+    QTest::keyClick(dialog, Qt::Key_Return);
+    ASSERT_TRUE(
+        test::eventually([&] { return named<QLineEdit>(sheet(), "Splice plan")->text() == "1-3 to 25-27"; }));
+    QTest::keyClick(named<QLineEdit>(sheet(), "Splice plan"), Qt::Key_Return);
+    const auto job = rig.reopened()->jobs().value().at(0).id;
+    ASSERT_EQ(rig.reopened()->closures(job)->at(0).plan.size(), 3u);
+
+    sheet()->begin(job);
+    QTest::keyClick(named<QComboBox>(sheet(), "Closure"), Qt::Key_Down);
+    EXPECT_EQ(named<QLineEdit>(sheet(), "Splice plan")->text(), "1-3 to 25-27");
+    fill(sheet(), "Splice plan", "1-144 straight");
+    test::picture(*sheet(), "job-sheet");
+    QTest::keyClick(named<QLineEdit>(sheet(), "Splice plan"), Qt::Key_Return);
+    const auto closures = rig.reopened()->closures(job).value();
+    ASSERT_EQ(closures.size(), 1u) << "changed, not made a second time";
+    EXPECT_EQ(closures[0].plan.size(), 144u);
+    EXPECT_EQ(closures[0].trays, 6);
 }
 
 TEST_F(FirstJob, AMissingLabelSaysOneSentenceAndWritesNothing) {
