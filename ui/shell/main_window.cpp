@@ -142,7 +142,7 @@ void MainWindow::addActions() {
                 this, [this, key = QString::fromLatin1(page.key)] { openHelp(key); });
     all.add({QStringLiteral("what-if"),
              tr("What would it lose? Offset, tilt, mode fields"),
-             QKeySequence(Qt::CTRL | Qt::Key_L),
+             QKeySequence(Qt::CTRL | Qt::Key_W),
              {},
              {}},
             this, [this] {
