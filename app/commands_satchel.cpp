@@ -5,6 +5,7 @@
 #include <ostream>
 
 #include "app/command.hpp"
+#include "core/care/words.hpp"
 #include "core/closeout/build.hpp"
 #include "storage/csv_values.hpp"
 #include "storage/device_key.hpp"
@@ -69,7 +70,7 @@ Exit pack(const Arguments& arguments, Environment& environment) {
         environment.out << "Packed " << packed->entries << " journal rows "
                         << (packed->headlines > 0 ? "and " + std::to_string(packed->headlines) + " headlines "
                                                   : std::string())
-                        << "of " << packed->devices << " devices into " << request.satchel.string()
+                        << "of " << care::counted(packed->devices, "device", "devices") << " into " << request.satchel.string()
                         << ", signed with key " << storage::fingerprint(key->publicKey) << ".\n";
     }
     return Exit::Done;
