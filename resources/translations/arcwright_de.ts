@@ -3067,6 +3067,10 @@
         <source>owed</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>looking…</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>arc::ui::MainWindow</name>
@@ -3478,6 +3482,10 @@
         <source>nothing is due</source>
         <translation>nichts fällig</translation>
     </message>
+    <message>
+        <source>looking…</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>arc::ui::Rail</name>
@@ -3814,7 +3822,7 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>%1 dB since then, seen by the chart of %2</source>
+        <source>%1&#xa0;dB since then, seen by the chart of %2</source>
         <translation type="unfinished"></translation>
     </message>
     <message>

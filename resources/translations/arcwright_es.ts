@@ -3067,6 +3067,10 @@
         <source>owed</source>
         <translation>pendiente</translation>
     </message>
+    <message>
+        <source>looking…</source>
+        <translation>mirando…</translation>
+    </message>
 </context>
 <context>
     <name>arc::ui::MainWindow</name>
@@ -3478,6 +3482,10 @@
         <source>nothing is due</source>
         <translation>no toca nada</translation>
     </message>
+    <message>
+        <source>looking…</source>
+        <translation>mirando…</translation>
+    </message>
 </context>
 <context>
     <name>arc::ui::Rail</name>
@@ -3814,8 +3822,8 @@
         <translation>señal en el arco %1, %2 después</translation>
     </message>
     <message>
-        <source>%1 dB since then, seen by the chart of %2</source>
-        <translation>%1 dB desde entonces, según el gráfico de %2</translation>
+        <source>%1&#xa0;dB since then, seen by the chart of %2</source>
+        <translation>%1&#xa0;dB desde entonces, según el gráfico de %2</translation>
     </message>
     <message>
         <source>reason: %1</source>

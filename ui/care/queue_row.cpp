@@ -92,10 +92,18 @@ void QueueRow::setItem(const care::DueItem& item, int more, Lead lead) {
 }
 
 void QueueRow::setEmpty(care::Queue queue) {
+    setNothing(queue, queue == care::Queue::Hold ? tr("nothing holds this crew") : tr("nothing is due"));
+}
+
+void QueueRow::setLooking(care::Queue queue) {
+    setNothing(queue, tr("looking…"));
+}
+
+void QueueRow::setNothing(care::Queue queue, const QString& why) {
     m_has = Has::Nothing;
     m_queue = queue;
     m_title.clear();
-    m_why = queue == care::Queue::Hold ? tr("nothing holds this crew") : tr("nothing is due");
+    m_why = why;
     m_more.clear();
     m_mark = Mark::Steady;
     setEnabled(false);

@@ -24,6 +24,8 @@ class QueueRow : public QAbstractButton {
     void setItem(const care::DueItem& item, int more, Lead lead = Lead::Shown);
     /// Nothing is due in this queue.
     void setEmpty(care::Queue queue);
+    /// What is due is not known yet.
+    void setLooking(care::Queue queue);
     [[nodiscard]] QSize sizeHint() const override;
     [[nodiscard]] QSize minimumSizeHint() const override;
     /// Words go on in further lines, so that nothing is left out.
@@ -41,6 +43,7 @@ class QueueRow : public QAbstractButton {
         QStringList title, why;
         int titleTall = 0, whyTall = 0;
     };
+    void setNothing(care::Queue queue, const QString& why);
     void say();
     [[nodiscard]] Lines linesIn(int wide) const;
     [[nodiscard]] int textLeft() const;

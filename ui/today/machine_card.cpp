@@ -130,7 +130,7 @@ void MachineCard::setMachine(const Tool& splicer, const drift::SplicerReport* re
     const auto* inUse = report ? stratumInUse(*report, stratum) : nullptr;
     const Mark mark = inUse ? markOf(inUse->standing) : Mark::Learning;
     m_mark->setMark(mark);
-    QString state = inUse ? wordOf(mark) : tr("no arcs yet");
+    QString state = inUse ? wordOf(mark) : report ? tr("no arcs yet") : tr("looking…");
     QString since;
     if (inUse) {
         if (const auto* signal = latestOpen(*inUse)) {

@@ -26,7 +26,7 @@ PadColumns PadColumns::in(int width) {
     c.number = c.swatch + theme.px(narrow ? 30 : 36);
     c.colour = c.number + theme.px(narrow ? 44 : 54);
     c.point = c.colour +
-              (narrow ? theme.px(112) : std::max(theme.px(168), (width - theme.px(560)) / 2 + theme.px(100)));
+              (narrow ? theme.px(122) : std::max(theme.px(168), (width - theme.px(560)) / 2 + theme.px(100)));
     c.attempt = c.point + theme.px(narrow ? 74 : 96);
     c.mark = c.attempt + theme.px(narrow ? 48 : 84);
     c.verdict = c.mark + theme.px(narrow ? 18 : 28);

@@ -56,8 +56,10 @@ void TodayPage::showMachine() {
     if (!m_here) return m_machine->clear();
     const auto drift = m_session.drift();
     const auto look = m_desk.look();
-    m_machine->setMachine(m_here->splicer, drift ? drift->reportOf(m_here->splicer.id) : nullptr,
-                          stratumKey(m_sitting.mode, m_here->setUp.fibresPerArc),
+    const drift::SplicerReport unused;
+    const auto* report = drift ? drift->reportOf(m_here->splicer.id) : nullptr;
+    if (drift && !report) report = &unused;
+    m_machine->setMachine(m_here->splicer, report, stratumKey(m_sitting.mode, m_here->setUp.fibresPerArc),
                           look ? look->lifeOf(m_here->splicer.id) : nullptr, m_session.clock().now());
 }
 
@@ -75,7 +77,10 @@ void TodayPage::showQueues() {
             return item->tool == m_sitting.splicer || item->tool == m_sitting.cleaver;
         });
         if (items.empty()) {
-            m_queues[q]->setEmpty(queue);
+            if (look)
+                m_queues[q]->setEmpty(queue);
+            else
+                m_queues[q]->setLooking(queue);
             continue;
         }
         m_top.push_back(*items.front());

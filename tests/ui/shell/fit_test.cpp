@@ -2,7 +2,10 @@
 // Nothing that is said is cut off: not at the smallest window, not with text at 200 %.
 #include <QTest>
 
+#include "storage/demo_book.hpp"
 #include "tests/support/cut_off.hpp"
+#include "tests/support/in_language.hpp"
+#include "tests/support/ui_rig.hpp"
 #include "tests/support/window_fixture.hpp"
 #include "ui/shell/page.hpp"
 #include "ui/shell/page_list.hpp"
@@ -100,6 +103,29 @@ TEST_P(FitTest, noWordIsCutOffOnTodayNorOnItsSheets) {
         look(Screen::Today, QString::fromLatin1(action));
         for (int i = 0; i < 2 && QApplication::focusWidget(); ++i)
             QTest::keyClick(QApplication::focusWidget(), Qt::Key_Escape);
+    }
+}
+
+/// The invented crew of Harrow Ridge on every page, in both whole languages.
+TEST_P(FitTest, noWordOfACrewsDayIsCutOffOnAnyPage) {
+    for (const auto language : {text::Language::English, text::Language::Spanish}) {
+        const test::InLanguage spoken(language);
+        test::UiRig rig(Theme(Tone::Day, GetParam().scale));
+        ASSERT_TRUE(storage::fillWithHarrowRidge(*rig.book, rig.clock.now()));
+        WindowOptions options;
+        options.remember = Remember::No;
+        MainWindow real(rig.start(), options);
+        real.resize(GetParam().size);
+        real.show();
+        for (const auto& row : pageList()) {
+            real.go(row.screen);
+            ASSERT_TRUE(test::eventually([&] { return real.settled(); }));
+            for (int i = 0; i < 5; ++i) QApplication::processEvents();
+            for (const auto* widget : real.page(row.screen).findChildren<QWidget*>()) {
+                if (!widget->isVisible()) continue;
+                EXPECT_EQ(test::cutOff(widget).toStdString(), "") << keyOf(row.screen).toStdString();
+            }
+        }
     }
 }
 
