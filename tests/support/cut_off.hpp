@@ -7,6 +7,7 @@
 
 #include "ui/care/queue_row.hpp"
 #include "ui/today/pad_row.hpp"
+#include "ui/widgets/life_bar.hpp"
 
 namespace arc::test {
 
@@ -21,6 +22,9 @@ inline QString cutOff(const QWidget* widget) {
         if (wide || needed > label->height() + 2) return label->text();
     } else if (const auto* row = qobject_cast<const ui::QueueRow*>(widget)) {
         if (row->height() < row->heightForWidth(row->width())) return row->accessibleName();
+    } else if (const auto* bar = qobject_cast<const ui::LifeBar*>(widget)) {
+        if (bar->width() < bar->minimumSizeHint().width() || bar->height() < bar->heightForWidth(bar->width()))
+            return bar->toolTip();
     } else if (const auto* fibre = qobject_cast<const ui::PadRow*>(widget)) {
         if (!fibre->fits()) return fibre->accessibleName();
     } else if (const auto* button = qobject_cast<const QPushButton*>(widget)) {

@@ -17,11 +17,16 @@ class LifeBar : public QWidget {
     void set(const QString& name, const QString& words, std::optional<double> used, Mark mark = Mark::Steady);
     [[nodiscard]] QSize sizeHint() const override;
     [[nodiscard]] QSize minimumSizeHint() const override;
+    [[nodiscard]] int heightForWidth(int wide) const override;
 
   protected:
     void paintEvent(QPaintEvent* event) override;
 
   private:
+    [[nodiscard]] int nameWidth() const;
+    [[nodiscard]] int wordsWidth() const;
+    [[nodiscard]] int linesIn(int wide) const;
+
     QString m_name, m_words;
     std::optional<double> m_used;
     Mark m_mark = Mark::Steady;
