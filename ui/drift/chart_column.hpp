@@ -47,6 +47,8 @@ class ChartColumn : public QWidget {
     [[nodiscard]] QString csv() const;
     /// Charts that find no room are left out, so that the column never pushes the window.
     [[nodiscard]] QSize minimumSizeHint() const override;
+    /// As many charts as there is room for: the page asks for no more because of them.
+    [[nodiscard]] QSize sizeHint() const override { return minimumSizeHint(); }
 
   protected:
     void resizeEvent(QResizeEvent* event) override;
