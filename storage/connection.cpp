@@ -183,6 +183,11 @@ Problem problemOf(const SQLite::Exception& error, const std::filesystem::path& f
             return {ProblemCode::Unavailable, "there is not enough memory", where, "Close other programs"};
         case SQLITE_TOOBIG:
             return {ProblemCode::BadInput, "a value is too big for the logbook", where, ""};
+        case SQLITE_ERROR:
+            // The format number in the first page: SQLite has no code of its own for it.
+            if (std::string_view(error.what()) == "unsupported file format")
+                return {ProblemCode::Damaged, pageDamage, where, "Take a backup, or rescue what is readable"};
+            [[fallthrough]];
         default:
             return {ProblemCode::Internal, std::string("the logbook could not do this: ") + error.what(),
                     where, ""};

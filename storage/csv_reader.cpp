@@ -21,12 +21,10 @@ CsvReader::~CsvReader() {
     csv_free(&parser_);
 }
 
-bool CsvReader::fill() {
-    if (ended_) return false;
+void CsvReader::fill() {
     buffer_.erase(0, begin_);
     begin_ = 0;
     ended_ = !source_.read(buffer_, pieceBytes);
-    return !ended_;
 }
 
 /// The line at begin_ up to and with its '\n' (or the end of the file); longer lines are cut.
@@ -34,7 +32,10 @@ std::size_t CsvReader::findRecord(std::string& fault) {
     while (true) {
         const std::string_view rest = std::string_view(buffer_).substr(begin_);
         const std::size_t end = rest.find('\n');
-        if (end == std::string_view::npos && rest.size() <= recordLimit && fill()) continue;
+        if (end == std::string_view::npos && rest.size() <= recordLimit && !ended_) {
+            fill();  // the buffer moves, and may have grown even at the end of the file
+            continue;
+        }
         if (rest.empty()) return 0;
         const std::size_t length = end == std::string_view::npos ? rest.size() : end + 1;
         if (length > recordLimit) {
@@ -53,7 +54,10 @@ std::size_t CsvReader::findQuotedEnd(std::size_t lineEnd, std::string& fault) {
     std::size_t i = 0;
     while (true) {
         if (begin_ + i >= buffer_.size()) {
-            if (i <= recordLimit && fill()) continue;
+            if (i <= recordLimit && !ended_) {
+                fill();
+                continue;
+            }
             if (where != Where::Quoted && i <= recordLimit) return i;
             break;
         }

@@ -37,7 +37,8 @@ class CsvReader {
     /// Length of the record at begin_ with its line end; 0 at the end of the file.
     std::size_t findRecord(std::string& fault);
     std::size_t findQuotedEnd(std::size_t lineEnd, std::string& fault);
-    bool fill();
+    /// Only before the end of the file.
+    void fill();
     void split(CsvRecord& record, std::string_view whole);
 
     CsvSource& source_;

@@ -329,6 +329,15 @@ class Merger {
     Unpacked result_;
 };
 
+/// What only SQLite finds wrong with a foreign file is the file's fault, not the program's.
+template <class Work>
+auto readingIn(const fs::path& satchel, Work&& work) -> decltype(work()) {
+    auto answer = guarded(satchel, std::forward<Work>(work));
+    if (answer || answer.error().code != ProblemCode::Internal) return answer;
+    return fail(ProblemCode::Damaged, "the content of the satchel is damaged", satchel.string(),
+                "Ask for the satchel again");
+}
+
 }  // namespace
 
 Result<PackCount> packSatchel(const fs::path& book, const PackOrder& order, const DeviceKey& key,
@@ -373,7 +382,7 @@ Result<Unpacked> unpackSatchel(const UnpackRequest& request, Clock& clock, Rando
     if (!payload) return tl::unexpected(payload.error());
     auto open = openBook(request.book, request.mode);
     if (!open) return tl::unexpected(open.error());
-    return guarded(request.satchel, [&]() -> Result<Unpacked> {
+    return readingIn(request.satchel, [&]() -> Result<Unpacked> {
         auto inner = openInner(payload->path(), *label, request.satchel);
         if (!inner) return tl::unexpected(inner.error());
         try {
@@ -402,7 +411,7 @@ Result<std::string> verifySatchel(const fs::path& satchel, const std::optional<s
                "); its content opens with the passphrase only.";
     auto payload = openPayload(satchel, *label, passphrase);
     if (!payload) return tl::unexpected(payload.error());
-    return guarded(satchel, [&]() -> Result<std::string> {
+    return readingIn(satchel, [&]() -> Result<std::string> {
         auto inner = openInner(payload->path(), *label, satchel);
         if (!inner) return tl::unexpected(inner.error());
         std::uint64_t rows = 0, headlines = 0;
