@@ -186,7 +186,9 @@ Problem problemOf(const SQLite::Exception& error, const std::filesystem::path& f
         case SQLITE_ERROR:
             // The format number in the first page: SQLite has no code of its own for it.
             if (std::string_view(error.what()) == "unsupported file format")
-                return {ProblemCode::Damaged, pageDamage, where, "Take a backup, or rescue what is readable"};
+                return {ProblemCode::Damaged, pageDamage, where,
+                        "Stop writing into it; \"arcw verify\" tells what is readable and a backup or a rescue "
+                        "gives a sound logbook"};
             [[fallthrough]];
         default:
             return {ProblemCode::Internal, std::string("the logbook could not do this: ") + error.what(),

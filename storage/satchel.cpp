@@ -334,7 +334,7 @@ template <class Work>
 auto readingIn(const fs::path& satchel, Work&& work) -> decltype(work()) {
     auto answer = guarded(satchel, std::forward<Work>(work));
     if (answer || answer.error().code != ProblemCode::Internal) return answer;
-    return fail(ProblemCode::Damaged, "the content of the satchel is damaged", satchel.string(),
+    return fail(ProblemCode::Damaged, "the satchel cannot be read", satchel.string(),
                 "Ask for the satchel again");
 }
 
