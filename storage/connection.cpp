@@ -146,7 +146,14 @@ void WriteTransaction::commit() {
 
 namespace {
 constexpr const char* pageDamage = "a part of the logbook file is damaged";
+
+Problem damagedPage(const std::string& where) {
+    return {ProblemCode::Damaged, pageDamage, where,
+            "Stop writing into it; \"arcw verify\" tells what is readable and a backup or a rescue "
+            "gives a sound logbook"};
 }
+
+}  // namespace
 
 bool isPageDamage(const Problem& problem) {
     return problem.code == ProblemCode::Damaged && problem.what == pageDamage;
@@ -167,9 +174,7 @@ Problem problemOf(const SQLite::Exception& error, const std::filesystem::path& f
             return {ProblemCode::Refused, "the logbook or its folder cannot be written to", where,
                     "Copy the logbook to a folder you may write to, or open it for reading only"};
         case SQLITE_CORRUPT:
-            return {ProblemCode::Damaged, pageDamage, where,
-                    "Stop writing into it; \"arcw verify\" tells what is readable and a backup or a rescue "
-                    "gives a sound logbook"};
+            return damagedPage(where);
         case SQLITE_NOTADB:
             return {ProblemCode::BadInput, "the file is not a logbook", where,
                     "Choose a file made by Arcwright"};
@@ -185,10 +190,7 @@ Problem problemOf(const SQLite::Exception& error, const std::filesystem::path& f
             return {ProblemCode::BadInput, "a value is too big for the logbook", where, ""};
         case SQLITE_ERROR:
             // The format number in the first page: SQLite has no code of its own for it.
-            if (std::string_view(error.what()) == "unsupported file format")
-                return {ProblemCode::Damaged, pageDamage, where,
-                        "Stop writing into it; \"arcw verify\" tells what is readable and a backup or a rescue "
-                        "gives a sound logbook"};
+            if (std::string_view(error.what()) == "unsupported file format") return damagedPage(where);
             [[fallthrough]];
         default:
             return {ProblemCode::Internal, std::string("the logbook could not do this: ") + error.what(),

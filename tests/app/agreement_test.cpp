@@ -3,27 +3,14 @@
 #include <algorithm>
 #include <gtest/gtest.h>
 #include <nlohmann/json.hpp>
-#include <sstream>
 
-#include "app/command_list.hpp"
-#include "tests/support/fakes.hpp"
+#include "tests/support/run_arcw.hpp"
 
 namespace arc::app {
 namespace {
 
-struct Ran {
-    int code;
-    std::string out, err;
-};
-
-Ran arcw(const std::vector<std::string>& words) {
-    std::ostringstream out, err;
-    test::FakeClock clock;
-    test::FakeRandom random;
-    Environment environment{out, err, clock, random};
-    const int code = runArcw(words, environment);
-    return {code, out.str(), err.str()};
-}
+using test::arcw;
+using test::Ran;
 
 TEST(AgreementCommand, JudgesEachSplicerOfTheDemoBook) {
     const test::TempFolder folder;

@@ -9,19 +9,15 @@
 #include <string>
 #include <vector>
 
-#include "app/command_list.hpp"
-#include "app/wiring.hpp"
 #include "source_dir.hpp"
+#include "tests/support/run_arcw.hpp"
 
 namespace arc::app {
 namespace {
 
 namespace fs = std::filesystem;
 
-struct Said {
-    int exit = 0;
-    std::string out, err;
-};
+using test::arcw;
 
 class Scenarios : public ::testing::Test {
   protected:
@@ -33,14 +29,6 @@ class Scenarios : public ::testing::Test {
     }
     void TearDown() override { fs::remove_all(folder_); }
 
-    static Said run(const std::vector<std::string>& arguments) {
-        std::ostringstream out, err;
-        SystemClock clock;
-        SystemRandom random;
-        Environment environment{out, err, clock, random};
-        const int exit = runArcw(arguments, environment);
-        return {exit, out.str(), err.str()};
-    }
     static std::string content(const fs::path& path) {
         std::ifstream file(path, std::ios::binary);
         return {std::istreambuf_iterator<char>(file), {}};
@@ -52,8 +40,8 @@ class Scenarios : public ::testing::Test {
 };
 
 TEST_F(Scenarios, simulateWritesTheShippedFiles) {
-    const auto said = run({"simulate", "--scenario", settings_, "--out", in("made")});
-    ASSERT_EQ(said.exit, 0) << said.err;
+    const auto said = arcw({"simulate", "--scenario", settings_, "--out", in("made")});
+    ASSERT_EQ(said.code, 0) << said.err;
     for (const std::string name : {"splices.csv", "events.csv", "measured.csv", "truth.json"})
         EXPECT_EQ(content(folder_ / "made" / ("harrow-ridge." + name)),
                   content(ARC_SOURCE_DIR "/sample-data/harrow-ridge." + name))
@@ -62,8 +50,8 @@ TEST_F(Scenarios, simulateWritesTheShippedFiles) {
 
 TEST_F(Scenarios, anotherSeedMakesAnotherLogAndJsonSaysHowMuch) {
     const auto said =
-        run({"simulate", "--scenario", settings_, "--out", in("made"), "--seed", "7", "--format", "json"});
-    ASSERT_EQ(said.exit, 0) << said.err;
+        arcw({"simulate", "--scenario", settings_, "--out", in("made"), "--seed", "7", "--format", "json"});
+    ASSERT_EQ(said.code, 0) << said.err;
     const auto answer = nlohmann::json::parse(said.out);
     EXPECT_EQ(answer["seed"], 7);
     EXPECT_GT(answer["readings"], 8000);
@@ -73,24 +61,24 @@ TEST_F(Scenarios, anotherSeedMakesAnotherLogAndJsonSaysHowMuch) {
 }
 
 TEST_F(Scenarios, badInputIsOneSentenceAndExitCodeTwo) {
-    EXPECT_EQ(run({"simulate", "--scenario", in("none.json"), "--out", in("made")}).exit, 2);
-    const auto seed = run({"simulate", "--scenario", settings_, "--out", in("made"), "--seed", "-1"});
-    EXPECT_EQ(seed.exit, 2);
+    EXPECT_EQ(arcw({"simulate", "--scenario", in("none.json"), "--out", in("made")}).code, 2);
+    const auto seed = arcw({"simulate", "--scenario", settings_, "--out", in("made"), "--seed", "-1"});
+    EXPECT_EQ(seed.code, 2);
     EXPECT_NE(seed.err.find("seed"), std::string::npos);
     std::ofstream(in("bad.json")) << "{\"name\": 1}";
-    const auto bad = run({"simulate", "--scenario", in("bad.json"), "--out", in("made")});
-    EXPECT_EQ(bad.exit, 2);
+    const auto bad = arcw({"simulate", "--scenario", in("bad.json"), "--out", in("made")});
+    EXPECT_EQ(bad.code, 2);
     EXPECT_NE(bad.err.find("name"), std::string::npos);
     EXPECT_FALSE(fs::exists(folder_ / "made"));
 }
 
 TEST_F(Scenarios, demoMakesALogbookOnceAndNeverOverOne) {
-    const auto said = run({"demo", in("demo.arcbook"), "--format", "json"});
-    ASSERT_EQ(said.exit, 0) << said.err;
+    const auto said = arcw({"demo", in("demo.arcbook"), "--format", "json"});
+    ASSERT_EQ(said.code, 0) << said.err;
     const auto answer = nlohmann::json::parse(said.out);
     EXPECT_EQ(answer["invented"], true);
     EXPECT_GT(answer["readings"], 8000);
-    EXPECT_EQ(run({"demo", in("demo.arcbook")}).exit, 2);
+    EXPECT_EQ(arcw({"demo", in("demo.arcbook")}).code, 2);
 }
 
 }  // namespace

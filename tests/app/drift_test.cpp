@@ -5,28 +5,15 @@
 #include <fstream>
 #include <gtest/gtest.h>
 #include <nlohmann/json.hpp>
-#include <sstream>
 
-#include "app/command_list.hpp"
 #include "source_dir.hpp"
-#include "tests/support/fakes.hpp"
+#include "tests/support/run_arcw.hpp"
 
 namespace arc::app {
 namespace {
 
-struct Ran {
-    int code;
-    std::string out, err;
-};
-
-Ran arcw(const std::vector<std::string>& words) {
-    std::ostringstream out, err;
-    test::FakeClock clock;
-    test::FakeRandom random;
-    Environment environment{out, err, clock, random};
-    const int code = runArcw(words, environment);
-    return {code, out.str(), err.str()};
-}
+using test::arcw;
+using test::Ran;
 
 bool says(const nlohmann::json& report, const std::string& splicer, const std::string& cause) {
     return std::any_of(report["signals"].begin(), report["signals"].end(), [&](const nlohmann::json& signal) {

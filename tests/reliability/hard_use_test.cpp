@@ -8,15 +8,14 @@
 #include <fstream>
 #include <functional>
 #include <gtest/gtest.h>
-#include <sstream>
 #include <sys/wait.h>
 #include <unistd.h>
 
-#include "app/command_list.hpp"
 #include "app/wiring.hpp"
 #include "storage/sqlite_logbook.hpp"
 #include "storage/verify.hpp"
 #include "tests/support/book_fixture.hpp"
+#include "tests/support/run_arcw.hpp"
 
 namespace arc {
 namespace {
@@ -35,9 +34,7 @@ class HardUse : public testing::Test {
         EXPECT_TRUE(book->append(splice(first_), test::testContext));
         return file;
     }
-    [[nodiscard]] SpliceArc splice(ArcId id) const {
-        return test::arcOf(kit_, id, 1'900'000'000'000, 12);
-    }
+    [[nodiscard]] SpliceArc splice(ArcId id) const { return test::arcOf(kit_, id, 1'900'000'000'000, 12); }
     std::unique_ptr<Logbook> open(const fs::path& file, OpenMode mode = OpenMode::ReadWrite) {
         auto book = storage::openLogbook(file, mode, clock_, random_);
         EXPECT_TRUE(book) << book.error().sentence();
@@ -206,30 +203,19 @@ TEST_F(HardUse, AClockThatJumpsBackKeepsTheOrderOfWriting) {
     EXPECT_TRUE(verdict) << verdict.error().sentence();
 }
 
-struct Ran {
-    int code = 0;
-    std::string out, err;
-};
-Ran arcw(const std::vector<std::string>& words) {
-    std::ostringstream out, err;
-    test::FakeClock clock;
-    test::FakeRandom random;
-    app::Environment environment{out, err, clock, random};
-    Ran ran;
-    ran.code = app::runArcw(words, environment);
-    ran.out = out.str();
-    ran.err = err.str();
-    return ran;
-}
+using test::arcw;
+using test::Ran;
 
 /// All that `arcw` says of the demo book, and the bytes of its closeout files.
 std::string everythingSaid(const fs::path& folder) {
     const std::string book = (folder / "demo.arcbook").string();
     std::string all = arcw({"demo", book}).out;
     for (const std::vector<std::string>& words :
-         {std::vector<std::string>{"drift", book}, {"drift", book, "--format", "json"}, {"queues", book},
-          {"queues", book, "--format", "json"}, {"runlength", "--chart", "cusum", "--k", "0.5", "--h", "4",
-                                                 "--shift", "0"}}) {
+         {std::vector<std::string>{"drift", book},
+          {"drift", book, "--format", "json"},
+          {"queues", book},
+          {"queues", book, "--format", "json"},
+          {"runlength", "--chart", "cusum", "--k", "0.5", "--h", "4", "--shift", "0"}}) {
         const Ran ran = arcw(words);
         all += ran.out + ran.err;
     }
@@ -258,9 +244,9 @@ TEST(HardUseSettings, ALocaleWithDecimalCommaChangesNothingInFilesAndReports) {
     const test::TempFolder plain, comma, locales;
     const std::string plainly = everythingSaid(plain.path);
     EXPECT_GT(plainly.size(), 10'000u);
-    ASSERT_EQ(std::system(("localedef -i de_DE -f UTF-8 " + (locales / "de_DE.UTF-8").string() +
-                           " > /dev/null 2>&1")
-                              .c_str()),
+    ASSERT_EQ(std::system(
+                  ("localedef -i de_DE -f UTF-8 " + (locales / "de_DE.UTF-8").string() + " > /dev/null 2>&1")
+                      .c_str()),
               0)
         << "the package \"locales\" is missing";
     setenv("LOCPATH", locales.path.c_str(), 1);

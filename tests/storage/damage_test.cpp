@@ -82,13 +82,7 @@ class DamageTest : public ::testing::Test {
         EXPECT_TRUE(openLogbook(fresh, OpenMode::ReadWrite, clock_, random_));
     }
     std::size_t found(const std::filesystem::path& book) {
-        auto open = openLogbook(book, OpenMode::ReadOnly, clock_, random_).value();
-        std::size_t there = 0;
-        for (const ArcId id : ids_) {
-            const auto made = open->arc(id);
-            if (made && *made && (*made)->readings.size() == 12) ++there;
-        }
-        return there;
+        return test::wholeArcs(book, ids_, clock_, random_);
     }
     TempFolder folder_;
     FakeClock clock_;

@@ -56,6 +56,18 @@ inline SpliceArc arcOf(const SmallKit& kit, ArcId id, std::int64_t atMs, int cha
     return made;
 }
 
+/// How many of these arcs a book holds with twelve readings.
+inline std::size_t wholeArcs(const std::filesystem::path& file, const std::vector<ArcId>& ids, Clock& clock,
+                             Random& random) {
+    auto book = storage::openLogbook(file, storage::OpenMode::ReadOnly, clock, random).value();
+    std::size_t there = 0;
+    for (const ArcId id : ids) {
+        const auto made = book->arc(id);
+        if (made && *made && (*made)->readings.size() == 12) ++there;
+    }
+    return there;
+}
+
 /// Corrections, a withdrawal, an attachment, settings, care, set-aside rows, a retry key.
 inline void fillEveryTable(const std::filesystem::path& file, const std::filesystem::path& folder,
                            Clock& clock, Random& random) {

@@ -23,6 +23,7 @@
 #include "ui/text/format.hpp"
 #include "ui/theme/theme.hpp"
 #include "ui/widgets/page_head.hpp"
+#include "ui/widgets/scroll_canvas.hpp"
 #include "ui/widgets/words.hpp"
 
 namespace arc::ui {
@@ -83,16 +84,10 @@ void CarePage::build() {
     left->addWidget(m_other);
 
     auto* scroll = new QScrollArea(this);
-    scroll->setWidgetResizable(true);
-    scroll->setFrameShape(QFrame::NoFrame);
-    scroll->setFocusPolicy(Qt::NoFocus);
-    scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-    auto* canvas = new QWidget;
-    canvas->setProperty("ground", QStringLiteral("none"));
+    auto* canvas = canvasIn(*scroll);
     auto* right = new QVBoxLayout(canvas);
     right->setContentsMargins(0, 0, theme.px(4), 0);
     right->setSpacing(theme.px(14));
-    scroll->setWidget(canvas);
     columns->addWidget(scroll, 5);
     m_detail = new DueDetail(canvas);
     m_done = new DoneAside(canvas);
@@ -296,8 +291,9 @@ std::optional<Subject> CarePage::subject() {
     // The last time this care was done; until then the tool itself.
     const auto last = life->lastCare.find(item->action);
     if (last == life->lastCare.end()) return Subject{life->tool.id.uuid, text::words(life->tool.label)};
-    return Subject{last->second.id.uuid, tr("%1 of %2").arg(careTitle(look->situation.deck, last->first),
-                                                            text::words(life->tool.label))};
+    return Subject{
+        last->second.id.uuid,
+        tr("%1 of %2").arg(careTitle(look->situation.deck, last->first), text::words(life->tool.label))};
 }
 
 bool CarePage::settled() const {

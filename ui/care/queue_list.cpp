@@ -11,6 +11,7 @@
 #include "ui/care/queue_row.hpp"
 #include "ui/theme/theme.hpp"
 #include "ui/widgets/empty_out.hpp"
+#include "ui/widgets/scroll_canvas.hpp"
 #include "ui/widgets/words.hpp"
 
 namespace arc::ui {
@@ -22,16 +23,10 @@ QueueList::QueueList(QWidget* parent) : QWidget(parent) {
     auto* sheet = card(this);
     inside(sheet)->setContentsMargins(theme.px(8), theme.px(8), theme.px(4), theme.px(8));
     auto* scroll = new QScrollArea(sheet);
-    scroll->setWidgetResizable(true);
-    scroll->setFrameShape(QFrame::NoFrame);
-    scroll->setFocusPolicy(Qt::NoFocus);
-    scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-    auto* canvas = new QWidget;
-    canvas->setProperty("ground", QStringLiteral("none"));
+    auto* canvas = canvasIn(*scroll);
     m_list = new QVBoxLayout(canvas);
     m_list->setContentsMargins(0, 0, theme.px(4), 0);
     m_list->setSpacing(0);
-    scroll->setWidget(canvas);
     inside(sheet)->addWidget(scroll);
     outer->addWidget(sheet);
 }

@@ -11,6 +11,7 @@
 #include "ui/models/cell_delegate.hpp"
 #include "ui/text/format.hpp"
 #include "ui/theme/theme.hpp"
+#include "ui/widgets/row_table.hpp"
 #include "ui/widgets/words.hpp"
 
 namespace arc::ui {
@@ -24,16 +25,11 @@ JournalView::JournalView(QWidget* parent)
     m_table->setModel(m_model);
     m_table->setItemDelegate(new CellDelegate(m_table));
     m_table->setAccessibleName(tr("Journal lines"));
-    m_table->verticalHeader()->hide();
-    m_table->verticalHeader()->setDefaultSectionSize(theme.px(34));
-    m_table->setShowGrid(false);
+    showAsRows(*m_table, theme.px(34));
     m_table->setWordWrap(false);
-    m_table->setSelectionBehavior(QAbstractItemView::SelectRows);
     m_table->setSelectionMode(QAbstractItemView::SingleSelection);
-    m_table->setTabKeyNavigation(false);
     m_table->setHorizontalScrollMode(QAbstractItemView::ScrollPerPixel);
     auto* head = m_table->horizontalHeader();
-    head->setHighlightSections(false);
     const int widths[] = {178, 300, 92, 218, 84};
     for (int i = 0; i < JournalTable::columnCountAll; ++i) m_table->setColumnWidth(i, theme.px(widths[i]));
     head->setSectionResizeMode(JournalTable::What, QHeaderView::Stretch);

@@ -26,12 +26,8 @@ namespace arc::ui {
 
 BackupsPanel::BackupsPanel(Session& session, QWidget* parent) : Panel(parent), m_session(session) {
     const Theme theme = currentTheme();
-    auto* box = new QVBoxLayout(this);
-    box->setContentsMargins(0, 0, 0, 0);
-    box->setSpacing(theme.px(10));
-    m_said = words(QString(), TextRole::Soft, this);
-    m_said->setWordWrap(true);
-    box->addWidget(m_said);
+    const auto [box, said] = begin();
+    m_said = said;
     auto* row = new QHBoxLayout;
     m_make = button(tr("Make a copy now"), ButtonKind::Primary, this, QStringLiteral("add"));
     m_restore =

@@ -36,15 +36,10 @@ QString standingWords(DeviceStanding standing) {
 
 DevicesPanel::DevicesPanel(Session& session, QWidget* parent) : Panel(parent), m_session(session) {
     const Theme theme = currentTheme();
-    auto* box = new QVBoxLayout(this);
-    box->setContentsMargins(0, 0, 0, 0);
-    box->setSpacing(theme.px(10));
-    auto* said =
-        words(tr("Each laptop signs with a key of its own. Who takes in its satchels compares the key "
-                 "by phone once and gives the laptop a name."),
-              TextRole::Soft, this);
-    said->setWordWrap(true);
-    box->addWidget(said);
+    auto* box =
+        begin(tr("Each laptop signs with a key of its own. Who takes in its satchels compares the key "
+                 "by phone once and gives the laptop a name."))
+            .first;
     auto* own = card(this);
     inside(own)->addWidget(words(tr("The key of this laptop"), TextRole::Small, own));
     m_own = words(QString(), TextRole::Digits, own);

@@ -17,12 +17,8 @@ namespace arc::ui {
 
 JournalPanel::JournalPanel(Session& session, QWidget* parent) : Panel(parent), m_session(session) {
     const Theme theme = currentTheme();
-    auto* box = new QVBoxLayout(this);
-    box->setContentsMargins(0, 0, 0, 0);
-    box->setSpacing(theme.px(10));
-    m_said = words(QString(), TextRole::Soft, this);
-    m_said->setWordWrap(true);
-    box->addWidget(m_said);
+    const auto [box, said] = begin();
+    m_said = said;
     auto* sheet = card(this);
     inside(sheet)->setContentsMargins(theme.px(8), theme.px(8), theme.px(8), theme.px(10));
     m_view = new JournalView(sheet);

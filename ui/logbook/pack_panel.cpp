@@ -44,14 +44,9 @@ Instant startOf(const QDate& day, Instant now) {
 
 PackPanel::PackPanel(Session& session, QWidget* parent) : Panel(parent), m_session(session) {
     const Theme theme = currentTheme();
-    auto* box = new QVBoxLayout(this);
-    box->setContentsMargins(0, 0, 0, 0);
-    box->setSpacing(theme.px(10));
-    auto* said = words(tr("A satchel is one signed file for another logbook: by stick, by mail, any way you "
-                          "like. Packing the same again, or more than needed, does no harm."),
-                       TextRole::Soft, this);
-    said->setWordWrap(true);
-    box->addWidget(said);
+    auto* box = begin(tr("A satchel is one signed file for another logbook: by stick, by mail, any way you "
+                         "like. Packing the same again, or more than needed, does no harm."))
+                    .first;
     auto* sheet = card(this);
     auto* form = new QFormLayout;
     form->setSpacing(theme.px(10));

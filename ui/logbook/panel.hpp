@@ -4,8 +4,12 @@
 #include <QWidget>
 
 #include <optional>
+#include <utility>
 
 #include "ui/shell/subject.hpp"
+
+class QLabel;
+class QVBoxLayout;
 
 namespace arc::ui {
 
@@ -25,6 +29,10 @@ class Panel : public QWidget {
 
   Q_SIGNALS:
     void countChanged();
+
+  protected:
+    /// The layout of the part, and the soft words on top of it.
+    std::pair<QVBoxLayout*, QLabel*> begin(const QString& said = {});
 };
 
 }  // namespace arc::ui

@@ -47,12 +47,8 @@ QString clashLine(const NumberClash& clash) {
 
 TwicePanel::TwicePanel(Session& session, QWidget* parent) : Panel(parent), m_session(session) {
     const Theme theme = currentTheme();
-    auto* box = new QVBoxLayout(this);
-    box->setContentsMargins(0, 0, 0, 0);
-    box->setSpacing(theme.px(10));
-    m_said = words(QString(), TextRole::Soft, this);
-    m_said->setWordWrap(true);
-    box->addWidget(m_said);
+    const auto [box, said] = begin();
+    m_said = said;
     m_clash = words(QString(), TextRole::Body, this);
     m_clash->setWordWrap(true);
     setState(m_clash, stateName(Mark::Drifting));

@@ -18,6 +18,7 @@
 #include "ui/text/format.hpp"
 #include "ui/theme/theme.hpp"
 #include "ui/widgets/choose_file.hpp"
+#include "ui/widgets/row_table.hpp"
 #include "ui/widgets/words.hpp"
 
 namespace arc::ui {
@@ -98,12 +99,7 @@ ColumnKeySheet::ColumnKeySheet(Session& session, QWidget* parent) : QWidget(pare
     m_table = new QTableView(sheet);
     m_table->setModel(m_rows);
     m_table->setAccessibleName(tr("First rows as they would be read"));
-    m_table->verticalHeader()->hide();
-    m_table->verticalHeader()->setDefaultSectionSize(theme.px(26));
-    m_table->setShowGrid(false);
-    m_table->setTabKeyNavigation(false);
-    m_table->setSelectionBehavior(QAbstractItemView::SelectRows);
-    m_table->horizontalHeader()->setHighlightSections(false);
+    showAsRows(*m_table, theme.px(26));
     m_table->horizontalHeader()->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);
     m_table->setMinimumHeight(theme.px(120));
     box->addWidget(m_table, 1);

@@ -18,6 +18,7 @@
 #include "ui/models/set_aside_table.hpp"
 #include "ui/text/format.hpp"
 #include "ui/theme/theme.hpp"
+#include "ui/widgets/row_table.hpp"
 #include "ui/widgets/words.hpp"
 
 namespace arc::ui {
@@ -50,14 +51,9 @@ MendSheet::MendSheet(Session& session, QWidget* parent) : QWidget(parent), m_ses
     m_table->setModel(m_rows);
     m_table->setItemDelegate(new CellDelegate(m_table));
     m_table->setAccessibleName(tr("Rows set aside"));
-    m_table->verticalHeader()->hide();
-    m_table->verticalHeader()->setDefaultSectionSize(theme.px(32));
-    m_table->setShowGrid(false);
-    m_table->setSelectionBehavior(QAbstractItemView::SelectRows);
+    showAsRows(*m_table, theme.px(32));
     m_table->setSelectionMode(QAbstractItemView::SingleSelection);
-    m_table->setTabKeyNavigation(false);
     m_table->horizontalHeader()->setStretchLastSection(true);
-    m_table->horizontalHeader()->setHighlightSections(false);
     m_table->setMinimumHeight(theme.px(120));
     m_table->installEventFilter(this);
     box->addWidget(m_table, 1);

@@ -18,6 +18,7 @@
 #include "ui/text/format.hpp"
 #include "ui/theme/theme.hpp"
 #include "ui/today/time_range.hpp"
+#include "ui/widgets/row_table.hpp"
 #include "ui/widgets/words.hpp"
 
 namespace arc::ui {
@@ -85,16 +86,11 @@ SpliceSearch::SpliceSearch(Session& session, QWidget* parent)
     m_table->setModel(m_model);
     m_table->setItemDelegate(new CellDelegate(m_table));
     m_table->setAccessibleName(tr("Splices"));
-    m_table->verticalHeader()->hide();
-    m_table->verticalHeader()->setDefaultSectionSize(theme.px(34));
-    m_table->setShowGrid(false);
+    showAsRows(*m_table, theme.px(34));
     m_table->setWordWrap(false);
-    m_table->setSelectionBehavior(QAbstractItemView::SelectRows);
     m_table->setSelectionMode(QAbstractItemView::SingleSelection);
-    m_table->setTabKeyNavigation(false);
     m_table->setHorizontalScrollMode(QAbstractItemView::ScrollPerPixel);
     m_table->horizontalHeader()->setStretchLastSection(true);
-    m_table->horizontalHeader()->setHighlightSections(false);
     const int widths[] = {165, 170, 76, 80, 84, 130, 90, 90, 90};
     for (int i = 0; i < 9; ++i) m_table->setColumnWidth(i, theme.px(widths[i]));
     inside(sheet)->addWidget(m_table, 1);
