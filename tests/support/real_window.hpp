@@ -39,7 +39,10 @@ struct RealWindow {
     static void type(const QString& text) { QTest::keyClicks(QApplication::focusWidget(), text); }
     static void picture(QWidget* of, const QString& name) {
         const QString folder = qEnvironmentVariable("ARC_PICTURES");
-        if (!folder.isEmpty()) of->grab().save(folder + QLatin1Char('/') + name + QStringLiteral(".png"));
+        if (folder.isEmpty()) return;
+        // Layouts that follow from what has just been said.
+        for (int i = 0; i < 5; ++i) QApplication::processEvents();
+        of->grab().save(folder + QLatin1Char('/') + name + QStringLiteral(".png"));
     }
 };
 

@@ -61,7 +61,7 @@ TakeInPanel::TakeInPanel(Session& session, QWidget* parent) : Panel(parent), m_s
     m_passphrase->setMaximumWidth(theme.px(420));
     m_take = button(tr("Take it in"), ButtonKind::Usual, preview, QStringLiteral("check"));
     auto* takeRow = new QHBoxLayout;
-    takeRow->addWidget(m_passphrase);
+    takeRow->addWidget(m_passphrase, 1);
     takeRow->addWidget(m_take);
     takeRow->addStretch(1);
     inside(preview)->addWidget(m_name);
