@@ -145,14 +145,17 @@ void Sheet::dress() {
          small, Across::Right);
 }
 
-double Sheet::advanceOf(Cut& cut, const QString& words) const {
+Sheet::Shaped Sheet::shape(Cut& cut, const QString& words) const {
     constexpr qsizetype most = 4096;
-    const auto known = cut.advances.constFind(words);
-    if (known != cut.advances.constEnd()) return *known;
-    if (cut.advances.size() >= most) cut.advances.clear();
-    const double advance = cut.metrics.horizontalAdvance(words);
-    cut.advances.insert(words, advance);
-    return advance;
+    const auto known = cut.shaped.constFind(words);
+    if (known != cut.shaped.constEnd()) return *known;
+    if (cut.shaped.size() >= most) cut.shaped.clear();
+    QTextLayout layout(words, cut.font, &m_writer);
+    layout.beginLayout();
+    QTextLine line = layout.createLine();
+    line.setPosition(QPointF(0, -line.ascent()));
+    layout.endLayout();
+    return *cut.shaped.insert(words, {layout.glyphRuns(), line.naturalTextWidth()});
 }
 
 Sheet::Cut& Sheet::cutOf(const Type& type) const {
@@ -170,16 +173,14 @@ Sheet::Cut& Sheet::cutOf(const Type& type) const {
 void Sheet::text(double x, double base, double width, const QString& words, const Type& type, Across across) {
     if (m_pass == Pass::Counting || words.isEmpty()) return;
     Cut& cut = cutOf(type);
-    const double whole = advanceOf(cut, words);
-    const bool fits = whole <= px(width);
-    const QString shown = fits ? words : cut.metrics.elidedText(words, Qt::ElideRight, px(width));
-    const double advance = fits ? whole : cut.metrics.horizontalAdvance(shown);
-    m_painter.setFont(cut.font);
+    Shaped shaped = shape(cut, words);
+    if (shaped.advance > px(width))
+        shaped = shape(cut, cut.metrics.elidedText(words, Qt::ElideRight, px(width)));
     m_painter.setPen(type.colour);
     double at = px(x);
-    if (flags(across) == Qt::AlignRight) at += px(width) - advance;
-    if (flags(across) == Qt::AlignHCenter) at += (px(width) - advance) / 2;
-    m_painter.drawText(QPointF(at, px(base)), shown);
+    if (flags(across) == Qt::AlignRight) at += px(width) - shaped.advance;
+    if (flags(across) == Qt::AlignHCenter) at += (px(width) - shaped.advance) / 2;
+    for (const QGlyphRun& run : shaped.runs) m_painter.drawGlyphRun(QPointF(at, px(base)), run);
 }
 
 double Sheet::textWidth(const QString& words, const Type& type) const {

@@ -5,6 +5,7 @@
 #include <QColor>
 #include <QFont>
 #include <QFontMetricsF>
+#include <QGlyphRun>
 #include <QHash>
 #include <QPainter>
 #include <QPdfWriter>
@@ -87,13 +88,18 @@ class Sheet {
 
   private:
     void dress();
+    /// Words on one line, ready to be put on paper.
+    struct Shaped {
+        QList<QGlyphRun> runs;
+        double advance = 0;
+    };
     /// A font and its metrics, made once for all cells that use it.
     struct Cut {
         QFont font;
         QFontMetricsF metrics;
-        QHash<QString, double> advances;  ///< tables say the same few words ten thousand times
+        QHash<QString, Shaped> shaped;  ///< tables say the same few words ten thousand times
     };
-    [[nodiscard]] double advanceOf(Cut& cut, const QString& words) const;
+    [[nodiscard]] Shaped shape(Cut& cut, const QString& words) const;
     [[nodiscard]] Cut& cutOf(const Type& type) const;
     [[nodiscard]] double px(double millimetres) const { return millimetres * m_scale; }
 
