@@ -20,6 +20,7 @@
 #include "ui/text/format.hpp"
 #include "ui/theme/theme.hpp"
 #include "ui/widgets/choose_file.hpp"
+#include "ui/widgets/fitting.hpp"
 #include "ui/widgets/words.hpp"
 
 namespace arc::ui {
@@ -123,8 +124,8 @@ void AttachmentSheet::build() {
     connect(m_list, &QListWidget::currentRowChanged, this, &AttachmentSheet::show);
     for (QWidget* one : std::initializer_list<QWidget*>{m_list, m_note, m_subject})
         one->installEventFilter(this);
+    fitTo(*this, {theme.px(900), theme.px(540)});
     m_list->setFocus();
-    resize(theme.px(900), theme.px(540));
 }
 
 // --- showing -----------------------------------------------------------------------------------------------

@@ -10,6 +10,7 @@
 
 #include "ui/text/format.hpp"
 #include "ui/theme/theme.hpp"
+#include "ui/widgets/fitting.hpp"
 #include "ui/widgets/page_head.hpp"
 #include "ui/widgets/words.hpp"
 
@@ -54,7 +55,7 @@ CardEditor::CardEditor(Session& session, const care::Card& card, QWidget* parent
         m_edit->setPlainText(text::words(*source));
     else
         tell(source.error());
-    resize(theme.px(980), theme.px(680));
+    fitTo(*this, {theme.px(980), theme.px(680)});
 }
 
 QString CardEditor::said() const {

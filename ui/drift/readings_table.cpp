@@ -15,6 +15,7 @@
 #include "ui/drift/chart_list.hpp"
 #include "ui/text/format.hpp"
 #include "ui/theme/theme.hpp"
+#include "ui/widgets/fitting.hpp"
 #include "ui/widgets/words.hpp"
 
 namespace arc::ui {
@@ -148,7 +149,6 @@ ReadingsTable::ReadingsTable(const QString& title, std::shared_ptr<const DriftVi
     setAttribute(Qt::WA_DeleteOnClose);
     setObjectName(QStringLiteral("readings_table"));
     setWindowTitle(tr("Readings"));
-    resize(theme.px(1040), theme.px(600));
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(theme.px(24), theme.px(20), theme.px(24), theme.px(20));
     layout->setSpacing(theme.px(Gap::Middle));
@@ -195,6 +195,7 @@ ReadingsTable::ReadingsTable(const QString& title, std::shared_ptr<const DriftVi
     row->addStretch(1);
     row->addWidget(away);
     layout->addLayout(row);
+    fitTo(*this, {theme.px(1040), theme.px(600)});
     const int at = m_model->rowOf(atArc);
     m_table->setCurrentIndex(m_model->index(std::max(0, at), ArcNumber));
     m_table->scrollTo(m_table->currentIndex(), QAbstractItemView::PositionAtCenter);

@@ -12,6 +12,7 @@
 #include "ui/shell/session.hpp"
 #include "ui/text/format.hpp"
 #include "ui/theme/theme.hpp"
+#include "ui/widgets/fitting.hpp"
 #include "ui/widgets/outcome.hpp"
 #include "ui/widgets/words.hpp"
 
@@ -22,7 +23,6 @@ HistorySheet::HistorySheet(Session& session, const Subject& subject, QWidget* pa
     const Theme theme = currentTheme();
     setObjectName(QStringLiteral("history"));
     setWindowTitle(tr("History"));
-    resize(theme.px(1040), theme.px(500));
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(theme.px(24), theme.px(20), theme.px(24), theme.px(20));
     layout->setSpacing(theme.px(Gap::Middle));
@@ -41,6 +41,7 @@ HistorySheet::HistorySheet(Session& session, const Subject& subject, QWidget* pa
     connect(away, &QPushButton::clicked, this, &QDialog::close);
     row->addWidget(away);
     layout->addLayout(row);
+    fitTo(*this, {theme.px(1040), theme.px(500)});
     look(subject);
 }
 

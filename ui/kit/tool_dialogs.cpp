@@ -18,6 +18,7 @@
 #include "ui/kit/tool_words.hpp"
 #include "ui/text/format.hpp"
 #include "ui/theme/theme.hpp"
+#include "ui/widgets/fitting.hpp"
 #include "ui/widgets/words.hpp"
 
 namespace arc::ui {
@@ -35,7 +36,6 @@ Frame frame(QWidget* parent, const QString& title, const QString& explain) {
     auto* dialog = new QDialog(parent);
     dialog->setAttribute(Qt::WA_DeleteOnClose);
     dialog->setWindowTitle(title);
-    dialog->setMinimumWidth(theme.px(460));
     auto* layout = new QVBoxLayout(dialog);
     layout->setContentsMargins(theme.px(24), theme.px(20), theme.px(24), theme.px(20));
     layout->setSpacing(theme.px(Gap::Middle));
@@ -60,6 +60,11 @@ QPushButton* foot(const Frame& in, const QString& accept) {
     QObject::connect(leave, &QPushButton::clicked, in.dialog, &QDialog::reject);
     QObject::connect(yes, &QPushButton::clicked, in.dialog, &QDialog::accept);
     return yes;
+}
+
+void open(const Frame& in) {
+    fitTo(*in.dialog, currentTheme().px(460));
+    in.dialog->open();
 }
 
 QSpinBox* number(QDialog* dialog, const QString& name, int least, int most, int value) {
@@ -141,7 +146,7 @@ void askNewTool(QWidget* parent, std::vector<std::string> taken,
         }
         answered(made);
     });
-    in.dialog->open();
+    open(in);
     label->setFocus();
 }
 
@@ -160,7 +165,7 @@ void askTool(QWidget* parent, const QString& title, const QString& explain, std:
     auto* leave = button(QDialog::tr("Leave it"), ButtonKind::Usual, in.dialog);
     QObject::connect(leave, &QPushButton::clicked, in.dialog, &QDialog::reject);
     in.layout->addWidget(leave, 0, Qt::AlignRight);
-    in.dialog->open();
+    open(in);
 }
 
 void askCounter(QWidget* parent, const QString& tool, std::optional<ArcCount> shows,
@@ -184,7 +189,7 @@ void askCounter(QWidget* parent, const QString& tool, std::optional<ArcCount> sh
     QObject::connect(in.dialog, &QDialog::accepted, parent, [value, reason, answered = std::move(answered)] {
         answered(ArcCount{static_cast<std::uint32_t>(value->value())}, reason->text().trimmed());
     });
-    in.dialog->open();
+    open(in);
     value->setFocus();
     value->selectAll();
 }

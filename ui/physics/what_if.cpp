@@ -14,6 +14,7 @@
 
 #include "ui/text/format.hpp"
 #include "ui/theme/theme.hpp"
+#include "ui/widgets/fitting.hpp"
 #include "ui/widgets/words.hpp"
 
 namespace arc::ui {
@@ -27,7 +28,6 @@ WhatIf::WhatIf(QWidget* parent) : QDialog(parent) {
     setWindowTitle(tr("What would it lose?"));
     setObjectName(QStringLiteral("what-if"));
     setProperty("ground", QStringLiteral("paper"));
-    resize(theme.px(820), theme.px(700));
     auto* outer = new QVBoxLayout(this);
     outer->setContentsMargins(theme.px(24), theme.px(20), theme.px(24), theme.px(20));
     outer->setSpacing(theme.px(10));
@@ -89,6 +89,7 @@ WhatIf::WhatIf(QWidget* parent) : QDialog(parent) {
     outer->addWidget(away, 0, Qt::AlignRight);
     connect(m_wavelength, &QComboBox::currentIndexChanged, this, &WhatIf::chooseWavelength);
     work();
+    fitTo(*this, {theme.px(820), theme.px(700)});
     m_offset->setFocus(Qt::OtherFocusReason);
     m_offset->selectAll();
 }

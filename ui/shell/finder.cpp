@@ -65,6 +65,7 @@ Finder::Finder(Session& session, QWidget* parent) : QDialog(parent, Qt::Popup), 
     layout->addWidget(m_asked);
     m_list = new QListWidget(this);
     m_list->setAccessibleName(tr("Found"));
+    m_list->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     m_list->setIconSize({theme.px(22), theme.px(22)});
     m_list->setFocusPolicy(Qt::NoFocus);
     layout->addWidget(m_list);

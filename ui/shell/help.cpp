@@ -18,6 +18,7 @@
 #include "ui/shell/help_picture.hpp"
 #include "ui/theme/icons.hpp"
 #include "ui/theme/state_mark.hpp"
+#include "ui/widgets/fitting.hpp"
 #include "ui/widgets/words.hpp"
 
 namespace arc::ui {
@@ -168,7 +169,6 @@ Help::Help(const Actions& actions, const QString& page, QWidget* parent) : QDial
     const Theme theme = currentTheme();
     setWindowTitle(tr("Help"));
     setObjectName(QStringLiteral("help"));
-    resize(theme.px(900), theme.px(620));
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(theme.px(24), theme.px(20), theme.px(24), theme.px(20));
     auto* row = new QHBoxLayout;
@@ -198,6 +198,7 @@ Help::Help(const Actions& actions, const QString& page, QWidget* parent) : QDial
     auto* away = button(tr("Close"), ButtonKind::Usual, this);
     connect(away, &QPushButton::clicked, this, &QDialog::accept);
     layout->addWidget(away, 0, Qt::AlignRight);
+    fitTo(*this, {theme.px(900), theme.px(620)});
     m_list->setFocus();
 }
 

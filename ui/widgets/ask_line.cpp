@@ -8,6 +8,7 @@
 #include <QVBoxLayout>
 
 #include "ui/theme/theme.hpp"
+#include "ui/widgets/fitting.hpp"
 #include "ui/widgets/words.hpp"
 
 namespace arc::ui {
@@ -18,7 +19,6 @@ void askLine(QWidget* parent, const LineQuestion& question, std::function<void(c
     dialog->setAttribute(Qt::WA_DeleteOnClose);
     dialog->setWindowTitle(question.title);
     dialog->setObjectName(QStringLiteral("ask_line"));
-    dialog->setMinimumWidth(theme.px(460));
     auto* layout = new QVBoxLayout(dialog);
     layout->setContentsMargins(theme.px(24), theme.px(20), theme.px(24), theme.px(20));
     layout->setSpacing(theme.px(Gap::Middle));
@@ -56,6 +56,7 @@ void askLine(QWidget* parent, const LineQuestion& question, std::function<void(c
     QObject::connect(accept, &QPushButton::clicked, dialog, &QDialog::accept);
     QObject::connect(dialog, &QDialog::accepted, parent,
                      [entry, answered = std::move(answered)] { answered(entry->text().trimmed()); });
+    fitTo(*dialog, theme.px(460));
     dialog->open();
     entry->setFocus();
     entry->selectAll();
