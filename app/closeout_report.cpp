@@ -19,15 +19,23 @@ namespace {
 
 constexpr const char* pdfName = "record.pdf";
 
-Result<void> writePdf(const closeout::Record& record, closeout::PaperSize paper,
+Result<void> writePdf(const closeout::Record& record, closeout::PageForm form,
                       const std::filesystem::path& file, Progress& progress) {
 #ifdef ARC_PRINT
-    return print::writeRecordPdf(record, paper, file, progress);
+    return print::writeRecordPdf(record, form, file, progress);
 #else
-    (void)record, (void)paper, (void)file, (void)progress;
+    (void)record, (void)form, (void)file, (void)progress;
     return fail(ProblemCode::Unavailable, "this build has no pages: it was made without Qt", "",
                 "Build with ARC_WINDOW on");
 #endif
+}
+
+Result<closeout::PageForm> formOf(Logbook& book, const CloseoutRequest& request) {
+    const auto paper = closeout::paperOf(book);
+    if (!paper) return tl::unexpected(paper.error());
+    const auto language = closeout::pageLanguageOf(book);
+    if (!language) return tl::unexpected(language.error());
+    return closeout::PageForm{request.paper.value_or(*paper), request.language.value_or(*language)};
 }
 
 Result<void> note(Logbook& book, const CloseoutWritten& written, const CloseoutRequest& request, Clock& clock,
@@ -73,8 +81,8 @@ Result<CloseoutWritten> writeCloseoutFolder(Logbook& book, const CloseoutRequest
                                             Random& random, Progress& progress) {
     auto record = closeoutRecord(book, request.job, request.state, request.issuedBy, clock, progress);
     if (!record) return tl::unexpected(record.error());
-    const auto chosen = closeout::paperOf(book);
-    if (!chosen) return tl::unexpected(chosen.error());
+    const auto form = formOf(book, request);
+    if (!form) return tl::unexpected(form.error());
     const auto config = storage::configFolder();
     if (!config) return tl::unexpected(config.error());
     const auto key = storage::deviceKey(*config);
@@ -87,10 +95,9 @@ Result<CloseoutWritten> writeCloseoutFolder(Logbook& book, const CloseoutRequest
 #endif
 
     // Pages take as long as all other exports together, so they are made beside them.
-    auto pages = std::async(std::launch::async,
-                            [&, paper = request.paper.value_or(*chosen), file = stage->file(pdfName)] {
-                                return writePdf(*record, paper, file, progress);
-                            });
+    auto pages = std::async(std::launch::async, [&, file = stage->file(pdfName)] {
+        return writePdf(*record, *form, file, progress);
+    });
     CloseoutWritten written;
     Result<void> exported;
     for (const storage::CloseoutExport& one : storage::closeoutExports()) {

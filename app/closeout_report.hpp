@@ -17,8 +17,9 @@ namespace arc::app {
 struct CloseoutRequest {
     JobId job;
     closeout::RecordState state = closeout::RecordState::Draft;
-    std::string issuedBy;                        ///< needed for a final record
-    std::optional<closeout::PaperSize> paper{};  ///< none: the crew's choice
+    std::string issuedBy;                              ///< needed for a final record
+    std::optional<closeout::PaperSize> paper{};        ///< none: the crew's choice
+    std::optional<closeout::PageLanguage> language{};  ///< of the pages; none: the crew's choice
     std::filesystem::path folder;
 };
 

@@ -131,6 +131,13 @@ Exit runCloseout(const Arguments& arguments, Environment& environment) {
             return refuse({ProblemCode::BadInput, "the paper is a4 or letter", "--paper " + *given, ""},
                           environment);
     }
+    std::optional<closeout::PageLanguage> language;
+    if (const auto given = arguments.maybe("--language")) {
+        language = closeout::pageLanguageNamed(*given);
+        if (!language)
+            return refuse({ProblemCode::BadInput, "the pages speak en or es", "--language " + *given, ""},
+                          environment);
+    }
     if (isFinal && !arguments.has("--out"))
         return refuse({ProblemCode::BadInput, "a final record needs a folder", "--final", "Add --out DIR"},
                       environment);
@@ -154,6 +161,7 @@ Exit runCloseout(const Arguments& arguments, Environment& environment) {
     request.state = isFinal ? closeout::RecordState::Final : closeout::RecordState::Draft;
     request.issuedBy = arguments.maybe("--by").value_or("");
     request.paper = paper;
+    request.language = language;
     request.folder = arguments.one("--out");
     return write(**book, request, arguments, environment);
 }
@@ -222,6 +230,7 @@ std::vector<Command> closeoutCommands() {
               {"--job", "label of the job", Takes::One, Needed::Yes},
               {"--out", "write the record into this folder; without it the exceptions are listed"},
               {"--paper", "a4 or letter; without it the crew's choice in the logbook, else a4"},
+              {"--language", "of the pages: en or es; without it the crew's choice in the logbook, else en"},
               {"--final", "issue a numbered record; every exception must be decided on", Takes::Nothing},
               {"--by", "name of who decides or issues"},
               {"--dispose",

@@ -4,7 +4,8 @@
 namespace arc::closeout {
 namespace {
 
-constexpr std::string_view key = "closeout.paper";
+constexpr std::string_view paperKey = "closeout.paper";
+constexpr std::string_view languageKey = "closeout.language";
 
 }  // namespace
 
@@ -23,13 +24,37 @@ std::optional<PaperSize> paperNamed(std::string_view named) {
 }
 
 Result<PaperSize> paperOf(Logbook& book) {
-    const auto chosen = book.setting(key);
+    const auto chosen = book.setting(paperKey);
     if (!chosen) return tl::unexpected(chosen.error());
     return (*chosen ? paperNamed(**chosen) : std::nullopt).value_or(PaperSize::A4);
 }
 
 Setting paperSetting(PaperSize paper) {
-    return {std::string(key), std::string(word(paper))};
+    return {std::string(paperKey), std::string(word(paper))};
+}
+
+std::string_view word(PageLanguage language) {
+    return language == PageLanguage::Spanish ? "es" : "en";
+}
+
+std::string_view title(PageLanguage language) {
+    return language == PageLanguage::Spanish ? "Español" : "English";
+}
+
+std::optional<PageLanguage> pageLanguageNamed(std::string_view named) {
+    for (const auto language : {PageLanguage::English, PageLanguage::Spanish})
+        if (named == word(language)) return language;
+    return std::nullopt;
+}
+
+Result<PageLanguage> pageLanguageOf(Logbook& book) {
+    const auto chosen = book.setting(languageKey);
+    if (!chosen) return tl::unexpected(chosen.error());
+    return (*chosen ? pageLanguageNamed(**chosen) : std::nullopt).value_or(PageLanguage::English);
+}
+
+Setting pageLanguageSetting(PageLanguage language) {
+    return {std::string(languageKey), std::string(word(language))};
 }
 
 }  // namespace arc::closeout

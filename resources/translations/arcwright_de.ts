@@ -243,6 +243,491 @@
     </message>
 </context>
 <context>
+    <name>arc::print</name>
+    <message>
+        <source>Every splice is within the rule; nothing is out of order.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>1 exception, decided on with name and reason.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 exceptions, all decided on with name and reason.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing is spliced yet.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>1 exception waits for a decision.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 exceptions wait for a decision.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A splice is above the ceiling, or an exception was rejected.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Draft, not issued</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Record no. %1, issued by %2, supersedes no. %3</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Record no. %1, issued by %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>In this record</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 no. %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, draft</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Closeout record</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Made %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Splices</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 of %2 planned are there</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no splice plan, completeness not known</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Right the first time</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 %, %2 attempts in all</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Mean estimated loss</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>limit %1 dB</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Worst estimated loss</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>limit %1, ceiling %2 dB</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>First splice</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Last splice</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Acceptance rule</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a sample, not a contract&apos;s</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>of the contract</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Judged by</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>two-way mean</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>splicer&apos;s estimate</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 voided readings left out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Journal head</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This paper belongs to a folder with the same record as data. manifest.json holds the SHA-256 of each file, manifest.sig the Ed25519 signature of the device that made it. &quot;arcw verify&quot; checks both; so do sha256sum and openssl.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cautions</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Signatures</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Signing says: the splices of %1 were made as listed, and the exceptions and their dispositions were read.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Crew: name and signature</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Quality assurance: name and signature</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Customer: name and signature</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Date</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>above</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>limit %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>estimated loss, dB</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>splices</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>splices in order of time; triangles are above the limit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>splices in order of time; strokes from lowest to highest, the line is their mean</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cleaver</source>
+        <translation type="unfinished">Trenngerät</translation>
+    </message>
+    <message>
+        <source>Stripper</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Mass splicer</source>
+        <translation type="unfinished">Massenspleißgerät</translation>
+    </message>
+    <message>
+        <source>Single-fibre splicer</source>
+        <translation type="unfinished">Einzelfaser-Spleißgerät</translation>
+    </message>
+    <message>
+        <source>No care of this tool is recorded.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Care</source>
+        <translation type="unfinished">Pflege</translation>
+    </message>
+    <message>
+        <source>When</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>By</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Result</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>before the job</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>during the job</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 earlier ones</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>listed in record.json and record.xlsx</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 + tracer</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: measured losses, dB</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Fibre</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Colour</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A to B</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>B to A</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Two-way mean</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Instrument</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>one-way only</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Summary</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Closure</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cables</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Planned</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Spliced</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Re-spliced</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Mean, dB</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Worst, dB</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 over</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 missing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>All</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Losses: mean %1, median %2, standard deviation %3 dB</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Losses in the order they were made</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Exceptions</source>
+        <translation type="unfinished">Ausnahmen</translation>
+    </message>
+    <message>
+        <source>None.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Kind</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Where</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Disposition</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>open</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tools and their care</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, %2 attempts here, %3 to %4</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not recorded</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>at least %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Arcs at last use since electrodes: %1, since V-groove clean: %2, since arc calibration: %3</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Calibration owed from %1 to %2: %3</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the end</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Link budget</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Wavelength, nm</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Fibre, dB</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Splices, dB</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Connectors, dB</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Total, dB</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>allowed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>as spliced</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 km of fibre, splices: %2, connectors: %3.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Every splice</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Fibre A</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Fibre B</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Loss, dB</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tries</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Splicer</source>
+        <translation type="unfinished">Spleißgerät</translation>
+    </message>
+    <message>
+        <source>Remark</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Closeout record %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Journal head %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>DRAFT</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>arc::print::Sheet</name>
+    <message>
+        <source>Page %1 of %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>arc::print::Table</name>
+    <message>
+        <source>%1, continued</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>arc::ui</name>
     <message>
         <source>%1 of the limit</source>
@@ -3675,6 +4160,10 @@
     </message>
     <message>
         <source>Verifying</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Language of the pages</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -9956,6 +10445,62 @@
     </message>
     <message>
         <source>instrument</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Treat every fibre as live: never look into a fibre or connector (IEC 60825-2).</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Fibre ends are glass shards: eye protection, a shard bin, no food at the bench.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Splicer electrodes carry high voltage: power off and unplug before touching them.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Alcohol is flammable and an arc ignites gas: ventilate, let it dry, test the air in manholes and pits.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Follow local codes and licensed practice.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>power adequate, position adequate</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>power adequate, position not adequate</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>power not adequate, position adequate</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>power not adequate, position not adequate</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>1 fibre, 1 run</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>1 fibre, {#runs} runs</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{#fibres} fibres, 1 run</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{#fibres} fibres, {#runs} runs</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>height {#height}, position {#position}</source>
         <translation type="unfinished"></translation>
     </message>
 </context>

@@ -243,6 +243,491 @@
     </message>
 </context>
 <context>
+    <name>arc::print</name>
+    <message>
+        <source>Every splice is within the rule; nothing is out of order.</source>
+        <translation>Todos los empalmes cumplen la regla; todo está en orden.</translation>
+    </message>
+    <message>
+        <source>1 exception, decided on with name and reason.</source>
+        <translation>1 excepción, resuelta con nombre y motivo.</translation>
+    </message>
+    <message>
+        <source>%1 exceptions, all decided on with name and reason.</source>
+        <translation>%1 excepciones, todas resueltas con nombre y motivo.</translation>
+    </message>
+    <message>
+        <source>Nothing is spliced yet.</source>
+        <translation>Aún no hay nada empalmado.</translation>
+    </message>
+    <message>
+        <source>1 exception waits for a decision.</source>
+        <translation>1 excepción espera una resolución.</translation>
+    </message>
+    <message>
+        <source>%1 exceptions wait for a decision.</source>
+        <translation>%1 excepciones esperan una resolución.</translation>
+    </message>
+    <message>
+        <source>A splice is above the ceiling, or an exception was rejected.</source>
+        <translation>Un empalme está sobre el techo, o se rechazó una excepción.</translation>
+    </message>
+    <message>
+        <source>Draft, not issued</source>
+        <translation>Borrador, sin emitir</translation>
+    </message>
+    <message>
+        <source>Record no. %1, issued by %2, supersedes no. %3</source>
+        <translation>Acta n.º %1, emitida por %2, sustituye a la n.º %3</translation>
+    </message>
+    <message>
+        <source>Record no. %1, issued by %2</source>
+        <translation>Acta n.º %1, emitida por %2</translation>
+    </message>
+    <message>
+        <source>In this record</source>
+        <translation>En esta acta</translation>
+    </message>
+    <message>
+        <source>%1 no. %2</source>
+        <translation>%1 n.º %2</translation>
+    </message>
+    <message>
+        <source>%1, draft</source>
+        <translation>%1, borrador</translation>
+    </message>
+    <message>
+        <source>Closeout record</source>
+        <translation>Acta de cierre</translation>
+    </message>
+    <message>
+        <source>Made %1</source>
+        <translation>Hecha el %1</translation>
+    </message>
+    <message>
+        <source>Splices</source>
+        <translation>Empalmes</translation>
+    </message>
+    <message>
+        <source>%1 of %2 planned are there</source>
+        <translation>están %1 de %2 previstos</translation>
+    </message>
+    <message>
+        <source>no splice plan, completeness not known</source>
+        <translation>sin plan de empalme, no se sabe si está completa</translation>
+    </message>
+    <message>
+        <source>Right the first time</source>
+        <translation>Bien a la primera</translation>
+    </message>
+    <message>
+        <source>%1 %, %2 attempts in all</source>
+        <translation>%1 %, %2 intentos en total</translation>
+    </message>
+    <message>
+        <source>Mean estimated loss</source>
+        <translation>Pérdida estimada media</translation>
+    </message>
+    <message>
+        <source>limit %1 dB</source>
+        <translation>límite %1 dB</translation>
+    </message>
+    <message>
+        <source>Worst estimated loss</source>
+        <translation>Peor pérdida estimada</translation>
+    </message>
+    <message>
+        <source>limit %1, ceiling %2 dB</source>
+        <translation>límite %1, techo %2 dB</translation>
+    </message>
+    <message>
+        <source>First splice</source>
+        <translation>Primer empalme</translation>
+    </message>
+    <message>
+        <source>Last splice</source>
+        <translation>Último empalme</translation>
+    </message>
+    <message>
+        <source>Acceptance rule</source>
+        <translation>Regla de aceptación</translation>
+    </message>
+    <message>
+        <source>a sample, not a contract&apos;s</source>
+        <translation>una muestra, no de un contrato</translation>
+    </message>
+    <message>
+        <source>of the contract</source>
+        <translation>del contrato</translation>
+    </message>
+    <message>
+        <source>Judged by</source>
+        <translation>Juzgado por</translation>
+    </message>
+    <message>
+        <source>two-way mean</source>
+        <translation>media de dos sentidos</translation>
+    </message>
+    <message>
+        <source>splicer&apos;s estimate</source>
+        <translation>estimación de la empalmadora</translation>
+    </message>
+    <message>
+        <source>%1 voided readings left out</source>
+        <translation>%1 lecturas anuladas no cuentan</translation>
+    </message>
+    <message>
+        <source>Journal head</source>
+        <translation>Cabeza del diario</translation>
+    </message>
+    <message>
+        <source>This paper belongs to a folder with the same record as data. manifest.json holds the SHA-256 of each file, manifest.sig the Ed25519 signature of the device that made it. &quot;arcw verify&quot; checks both; so do sha256sum and openssl.</source>
+        <translation>Este papel pertenece a una carpeta con la misma acta como datos. manifest.json contiene el SHA-256 de cada archivo; manifest.sig, la firma Ed25519 del equipo que la hizo. «arcw verify» comprueba ambos; también sha256sum y openssl.</translation>
+    </message>
+    <message>
+        <source>Cautions</source>
+        <translation>Precauciones</translation>
+    </message>
+    <message>
+        <source>Signatures</source>
+        <translation>Firmas</translation>
+    </message>
+    <message>
+        <source>Signing says: the splices of %1 were made as listed, and the exceptions and their dispositions were read.</source>
+        <translation>Firmar dice: los empalmes de %1 se hicieron como constan, y se leyeron las excepciones y sus resoluciones.</translation>
+    </message>
+    <message>
+        <source>Crew: name and signature</source>
+        <translation>Cuadrilla: nombre y firma</translation>
+    </message>
+    <message>
+        <source>Quality assurance: name and signature</source>
+        <translation>Control de calidad: nombre y firma</translation>
+    </message>
+    <message>
+        <source>Customer: name and signature</source>
+        <translation>Cliente: nombre y firma</translation>
+    </message>
+    <message>
+        <source>Date</source>
+        <translation>Fecha</translation>
+    </message>
+    <message>
+        <source>above</source>
+        <translation>encima</translation>
+    </message>
+    <message>
+        <source>limit %1</source>
+        <translation>límite %1</translation>
+    </message>
+    <message>
+        <source>estimated loss, dB</source>
+        <translation>pérdida estimada, dB</translation>
+    </message>
+    <message>
+        <source>splices</source>
+        <translation>empalmes</translation>
+    </message>
+    <message>
+        <source>splices in order of time; triangles are above the limit</source>
+        <translation>empalmes por orden de tiempo; los triángulos están sobre el límite</translation>
+    </message>
+    <message>
+        <source>splices in order of time; strokes from lowest to highest, the line is their mean</source>
+        <translation>empalmes por orden de tiempo; trazos del menor al mayor, la línea es su media</translation>
+    </message>
+    <message>
+        <source>Cleaver</source>
+        <translation>Cortadora</translation>
+    </message>
+    <message>
+        <source>Stripper</source>
+        <translation>Peladora</translation>
+    </message>
+    <message>
+        <source>Mass splicer</source>
+        <translation>Empalmadora de cinta</translation>
+    </message>
+    <message>
+        <source>Single-fibre splicer</source>
+        <translation>Empalmadora de una fibra</translation>
+    </message>
+    <message>
+        <source>No care of this tool is recorded.</source>
+        <translation>No consta ningún cuidado de esta herramienta.</translation>
+    </message>
+    <message>
+        <source>Care</source>
+        <translation>Cuidado</translation>
+    </message>
+    <message>
+        <source>When</source>
+        <translation>Cuándo</translation>
+    </message>
+    <message>
+        <source>By</source>
+        <translation>Por</translation>
+    </message>
+    <message>
+        <source>Result</source>
+        <translation>Resultado</translation>
+    </message>
+    <message>
+        <source>before the job</source>
+        <translation>antes de la obra</translation>
+    </message>
+    <message>
+        <source>during the job</source>
+        <translation>durante la obra</translation>
+    </message>
+    <message>
+        <source>%1 earlier ones</source>
+        <translation>%1 anteriores</translation>
+    </message>
+    <message>
+        <source>listed in record.json and record.xlsx</source>
+        <translation>constan en record.json y record.xlsx</translation>
+    </message>
+    <message>
+        <source>%1 + tracer</source>
+        <translation>%1 + marca</translation>
+    </message>
+    <message>
+        <source>%1: measured losses, dB</source>
+        <translation>%1: pérdidas medidas, dB</translation>
+    </message>
+    <message>
+        <source>Fibre</source>
+        <translation>Fibra</translation>
+    </message>
+    <message>
+        <source>Colour</source>
+        <translation>Color</translation>
+    </message>
+    <message>
+        <source>A to B</source>
+        <translation>De A a B</translation>
+    </message>
+    <message>
+        <source>B to A</source>
+        <translation>De B a A</translation>
+    </message>
+    <message>
+        <source>Two-way mean</source>
+        <translation>Media 2 sentidos</translation>
+    </message>
+    <message>
+        <source>Instrument</source>
+        <translation>Instrumento</translation>
+    </message>
+    <message>
+        <source>one-way only</source>
+        <translation>solo un sentido</translation>
+    </message>
+    <message>
+        <source>Summary</source>
+        <translation>Resumen</translation>
+    </message>
+    <message>
+        <source>Closure</source>
+        <translation>Caja</translation>
+    </message>
+    <message>
+        <source>Cables</source>
+        <translation>Cables</translation>
+    </message>
+    <message>
+        <source>Planned</source>
+        <translation>Previstos</translation>
+    </message>
+    <message>
+        <source>Spliced</source>
+        <translation>Hechos</translation>
+    </message>
+    <message>
+        <source>Re-spliced</source>
+        <translation>Rehechos</translation>
+    </message>
+    <message>
+        <source>Mean, dB</source>
+        <translation>Media, dB</translation>
+    </message>
+    <message>
+        <source>Worst, dB</source>
+        <translation>Peor, dB</translation>
+    </message>
+    <message>
+        <source>%1 over</source>
+        <translation>%1 sobre límite</translation>
+    </message>
+    <message>
+        <source>%1 missing</source>
+        <translation>faltan %1</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <translation>%1 a %2</translation>
+    </message>
+    <message>
+        <source>All</source>
+        <translation>Todas</translation>
+    </message>
+    <message>
+        <source>Losses: mean %1, median %2, standard deviation %3 dB</source>
+        <translation>Pérdidas: media %1, mediana %2, desviación típica %3 dB</translation>
+    </message>
+    <message>
+        <source>Losses in the order they were made</source>
+        <translation>Pérdidas en el orden en que se hicieron</translation>
+    </message>
+    <message>
+        <source>Exceptions</source>
+        <translation>Excepciones</translation>
+    </message>
+    <message>
+        <source>None.</source>
+        <translation>Ninguna.</translation>
+    </message>
+    <message>
+        <source>Kind</source>
+        <translation>Tipo</translation>
+    </message>
+    <message>
+        <source>Where</source>
+        <translation>Dónde</translation>
+    </message>
+    <message>
+        <source>What</source>
+        <translation>Qué</translation>
+    </message>
+    <message>
+        <source>Disposition</source>
+        <translation>Resolución</translation>
+    </message>
+    <message>
+        <source>open</source>
+        <translation>pendiente</translation>
+    </message>
+    <message>
+        <source>Tools and their care</source>
+        <translation>Herramientas y cuidados</translation>
+    </message>
+    <message>
+        <source>%1, %2 attempts here, %3 to %4</source>
+        <translation>%1, %2 intentos aquí, %3 a %4</translation>
+    </message>
+    <message>
+        <source>not recorded</source>
+        <translation>no consta</translation>
+    </message>
+    <message>
+        <source>at least %1</source>
+        <translation>al menos %1</translation>
+    </message>
+    <message>
+        <source>Arcs at last use since electrodes: %1, since V-groove clean: %2, since arc calibration: %3</source>
+        <translation>Arcos hasta el último uso: desde los electrodos %1, desde la limpieza de ranuras en V %2, desde la calibración del arco %3</translation>
+    </message>
+    <message>
+        <source>Calibration owed from %1 to %2: %3</source>
+        <translation>Calibración pendiente de %1 a %2: %3</translation>
+    </message>
+    <message>
+        <source>the end</source>
+        <translation>el final</translation>
+    </message>
+    <message>
+        <source>Link budget</source>
+        <translation>Presupuesto del enlace</translation>
+    </message>
+    <message>
+        <source>Wavelength, nm</source>
+        <translation>Longitud de onda, nm</translation>
+    </message>
+    <message>
+        <source>Fibre, dB</source>
+        <translation>Fibra, dB</translation>
+    </message>
+    <message>
+        <source>Splices, dB</source>
+        <translation>Empalmes, dB</translation>
+    </message>
+    <message>
+        <source>Connectors, dB</source>
+        <translation>Conectores, dB</translation>
+    </message>
+    <message>
+        <source>Total, dB</source>
+        <translation>Total, dB</translation>
+    </message>
+    <message>
+        <source>allowed</source>
+        <translation>permitido</translation>
+    </message>
+    <message>
+        <source>as spliced</source>
+        <translation>empalmado</translation>
+    </message>
+    <message>
+        <source>%1 km of fibre, splices: %2, connectors: %3.</source>
+        <translation>%1 km de fibra, empalmes: %2, conectores: %3.</translation>
+    </message>
+    <message>
+        <source>Every splice</source>
+        <translation>Cada empalme</translation>
+    </message>
+    <message>
+        <source>Fibre A</source>
+        <translation>Fibra A</translation>
+    </message>
+    <message>
+        <source>Fibre B</source>
+        <translation>Fibra B</translation>
+    </message>
+    <message>
+        <source>Loss, dB</source>
+        <translation>Pérd., dB</translation>
+    </message>
+    <message>
+        <source>Tries</source>
+        <translation>Int.</translation>
+    </message>
+    <message>
+        <source>Splicer</source>
+        <translation>Empalm.</translation>
+    </message>
+    <message>
+        <source>Remark</source>
+        <translation>Observación</translation>
+    </message>
+    <message>
+        <source>Closeout record %1</source>
+        <translation>Acta de cierre %1</translation>
+    </message>
+    <message>
+        <source>Journal head %1</source>
+        <translation>Cabeza del diario %1</translation>
+    </message>
+    <message>
+        <source>DRAFT</source>
+        <translation>BORRADOR</translation>
+    </message>
+</context>
+<context>
+    <name>arc::print::Sheet</name>
+    <message>
+        <source>Page %1 of %2</source>
+        <translation>Página %1 de %2</translation>
+    </message>
+</context>
+<context>
+    <name>arc::print::Table</name>
+    <message>
+        <source>%1, continued</source>
+        <translation>%1, continuación</translation>
+    </message>
+</context>
+<context>
     <name>arc::ui</name>
     <message>
         <source>%1 of the limit</source>
@@ -3676,6 +4161,10 @@
     <message>
         <source>Go on</source>
         <translation>Seguir</translation>
+    </message>
+    <message>
+        <source>Language of the pages</source>
+        <translation>Idioma de las páginas</translation>
     </message>
 </context>
 <context>
@@ -9957,6 +10446,62 @@
     <message>
         <source>instrument</source>
         <translation>instrumento</translation>
+    </message>
+    <message>
+        <source>Treat every fibre as live: never look into a fibre or connector (IEC 60825-2).</source>
+        <translation>Trate cada fibra como activa: nunca mire dentro de una fibra o un conector (IEC 60825-2).</translation>
+    </message>
+    <message>
+        <source>Fibre ends are glass shards: eye protection, a shard bin, no food at the bench.</source>
+        <translation>Los extremos de fibra son agujas de vidrio: gafas de protección, recipiente de restos, nada de comida en la mesa.</translation>
+    </message>
+    <message>
+        <source>Splicer electrodes carry high voltage: power off and unplug before touching them.</source>
+        <translation>Los electrodos de la empalmadora llevan alta tensión: apague y desconecte antes de tocarlos.</translation>
+    </message>
+    <message>
+        <source>Alcohol is flammable and an arc ignites gas: ventilate, let it dry, test the air in manholes and pits.</source>
+        <translation>El alcohol es inflamable y un arco enciende el gas: ventile, deje secar, mida el aire en arquetas y pozos.</translation>
+    </message>
+    <message>
+        <source>Follow local codes and licensed practice.</source>
+        <translation>Respete las normas locales y el trabajo autorizado.</translation>
+    </message>
+    <message>
+        <source>power adequate, position adequate</source>
+        <translation>potencia adecuada, posición adecuada</translation>
+    </message>
+    <message>
+        <source>power adequate, position not adequate</source>
+        <translation>potencia adecuada, posición no adecuada</translation>
+    </message>
+    <message>
+        <source>power not adequate, position adequate</source>
+        <translation>potencia no adecuada, posición adecuada</translation>
+    </message>
+    <message>
+        <source>power not adequate, position not adequate</source>
+        <translation>potencia no adecuada, posición no adecuada</translation>
+    </message>
+    <message>
+        <source>1 fibre, 1 run</source>
+        <translation>1 fibra, 1 pasada</translation>
+    </message>
+    <message>
+        <source>1 fibre, {#runs} runs</source>
+        <translation>1 fibra, {#runs} pasadas</translation>
+    </message>
+    <message>
+        <source>{#fibres} fibres, 1 run</source>
+        <translation>{#fibres} fibras, 1 pasada</translation>
+    </message>
+    <message>
+        <source>{#fibres} fibres, {#runs} runs</source>
+        <translation>{#fibres} fibras, {#runs} pasadas</translation>
+    </message>
+    <message>
+        <source>height {#height}, position {#position}</source>
+        <translation>altura {#height}, posición {#position}</translation>
     </message>
 </context>
 </TS>

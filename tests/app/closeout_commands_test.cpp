@@ -126,6 +126,43 @@ TEST_F(CloseoutCommand, ThePagesCarryTheRowsAsText) {
     EXPECT_EQ(shell("pdfimages -list '" + folder("draft") + "/record.pdf' | tail -n +3").text, "");
 }
 
+TEST_F(CloseoutCommand, ThePagesSpeakTheLanguageAskedForAndTheDataStaysAsItIs) {
+    ASSERT_EQ(run({"--out", folder("english")}).code, 0);
+    ASSERT_EQ(run({"--out", folder("spanish"), "--language", "es"}).code, 0);
+    const std::string text = pdfText(folder("spanish"));
+    for (const char* words :
+         {"Acta de cierre", "HR-B", "Borrador, sin emitir", "Abierto", "Página 1 de", "azul", "naranja",
+          "sobre el límite", "kept, fibre is short", "0.16", "Presupuesto del enlace", "Firmas",
+          "Respete las normas locales", "falta 1 de 4 empalmes previstos: fibra 4"})
+        EXPECT_NE(text.find(words), std::string::npos) << words << "\n" << text;
+    for (const char* words : {"Closeout", "Splice", "Fibre", "blue", "Page", "never look", "exception"})
+        EXPECT_EQ(text.find(words), std::string::npos) << words << "\n" << text;
+    EXPECT_TRUE(test::contents(fs::path(folder("english")) / "splices.csv") ==
+                test::contents(fs::path(folder("spanish")) / "splices.csv"));
+    EXPECT_EQ(run({"--out", folder("no"), "--language", "tlh"}).code, 2);
+    EXPECT_FALSE(fs::exists(folder("no")));
+    {
+        auto book = storage::openLogbook(path(), storage::OpenMode::ReadWrite, clock, random);
+        append(**book, {closeout::pageLanguageSetting(closeout::PageLanguage::Spanish)});
+    }
+    ASSERT_EQ(run({"--out", folder("chosen")}).code, 0);
+    EXPECT_NE(pdfText(folder("chosen")).find("Acta de cierre"), std::string::npos);
+}
+
+TEST_F(CloseoutCommand, WordsStandOnTheirBaseline) {
+    ASSERT_EQ(run({"--out", folder("draft"), "--paper", "a4"}).code, 0);
+    const auto boxes =
+        shell("pdftotext -bbox '" + folder("draft") + "/record.pdf' - | grep '>Page<' | head -1");
+    std::smatch box;
+    ASSERT_TRUE(std::regex_search(boxes.text, box, std::regex("yMin=\"([0-9.]+)\".*yMax=\"([0-9.]+)\"")))
+        << boxes.text;
+    // The footer's baseline lies 12 mm above the edge of the paper of 297 mm; 72 points are 25.4 mm.
+    constexpr double baseline = (297.0 - 12.0) * 72 / 25.4;
+    EXPECT_LT(std::stod(box[1]), baseline - 3);
+    EXPECT_GT(std::stod(box[2]), baseline);
+    EXPECT_LT(std::stod(box[2]), baseline + 4);
+}
+
 TEST_F(CloseoutCommand, AChangedBitOfAnyFileIsFoundThePagesToo) {
     ASSERT_EQ(run({"--out", folder("draft")}).code, 0);
     // Pages, workbook, two tables of data, manifest, signature.

@@ -52,12 +52,17 @@ RecordBar::RecordBar(Session& session, QWidget* parent) : QWidget(parent), m_ses
     m_paper->setAccessibleName(tr("Paper of the record"));
     for (const auto paper : {closeout::PaperSize::A4, closeout::PaperSize::Letter})
         m_paper->addItem(text::words(std::string(closeout::title(paper))), static_cast<int>(paper));
+    m_language = new QComboBox(this);
+    m_language->setAccessibleName(tr("Language of the pages"));
+    for (const auto language : {closeout::PageLanguage::English, closeout::PageLanguage::Spanish})
+        m_language->addItem(text::words(std::string(closeout::title(language))), static_cast<int>(language));
     row->addWidget(m_final);
     row->addWidget(m_draft);
     row->addWidget(m_verify);
     row->addStretch();
     row->addWidget(words(tr("paper"), TextRole::Small, this));
     row->addWidget(m_paper);
+    row->addWidget(m_language);
     box->addLayout(row);
     m_outcome = new Outcome(this);
     box->addWidget(m_outcome);
@@ -65,6 +70,7 @@ RecordBar::RecordBar(Session& session, QWidget* parent) : QWidget(parent), m_ses
     connect(m_draft, &QPushButton::clicked, this, [this] { askWhere(closeout::RecordState::Draft); });
     connect(m_verify, &QPushButton::clicked, this, &RecordBar::askWhat);
     connect(m_paper, &QComboBox::activated, this, &RecordBar::choosePaper);
+    connect(m_language, &QComboBox::activated, this, &RecordBar::chooseLanguage);
     connect(m_prompt, &PromptBar::closed, this, [this] { m_final->setFocus(); });
 }
 
@@ -85,6 +91,8 @@ void RecordBar::show(std::shared_ptr<const closeout::Record> record) {
     m_record = std::move(record);
     if (const auto paper = closeout::paperOf(m_session.book()))
         m_paper->setCurrentIndex(m_paper->findData(static_cast<int>(*paper)));
+    if (const auto language = closeout::pageLanguageOf(m_session.book()))
+        m_language->setCurrentIndex(m_language->findData(static_cast<int>(*language)));
     enable();
 }
 
@@ -103,6 +111,11 @@ QString RecordBar::outcome() const {
 void RecordBar::choosePaper(int index) {
     const auto paper = static_cast<closeout::PaperSize>(m_paper->itemData(index).toInt());
     m_session.save(Entry(closeout::paperSetting(paper)), Undo::No);
+}
+
+void RecordBar::chooseLanguage(int index) {
+    const auto language = static_cast<closeout::PageLanguage>(m_language->itemData(index).toInt());
+    m_session.save(Entry(closeout::pageLanguageSetting(language)), Undo::No);
 }
 
 void RecordBar::askWhere(closeout::RecordState state) {

@@ -36,6 +36,7 @@ class RecordBar : public QWidget {
     void askWhere(closeout::RecordState state);
     void askWhat();
     void choosePaper(int index);
+    void chooseLanguage(int index);
 
     Session& m_session;
     std::shared_ptr<const closeout::Record> m_record;
@@ -45,6 +46,7 @@ class RecordBar : public QWidget {
     QPushButton* m_final;
     QPushButton* m_verify;
     QComboBox* m_paper;
+    QComboBox* m_language;
     Outcome* m_outcome;
 };
 

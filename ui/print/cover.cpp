@@ -11,30 +11,32 @@ namespace {
 
 using namespace closeout;
 
-QString verdictSentence(const Record& record) {
+QString verdictSentence(const Tongue& in, const Record& record) {
     const std::size_t open = openExceptions(record), all = record.exceptions.size();
-    const auto exceptions = [](std::size_t n) { return count(n) + (n == 1 ? " exception" : " exceptions"); };
     switch (record.verdict) {
         case RecordVerdict::Accepted:
-            return "Every splice is within the rule; nothing is out of order.";
+            return in.tr("Every splice is within the rule; nothing is out of order.");
         case RecordVerdict::AcceptedWithExceptions:
-            return exceptions(all) + (all == 1 ? ", decided on" : ", all decided on") +
-                   " with name and reason.";
+            return all == 1 ? in.tr("1 exception, decided on with name and reason.")
+                            : in.tr("%1 exceptions, all decided on with name and reason.").arg(count(all));
         case RecordVerdict::Open:
-            return spliceCount(record) == 0
-                       ? QString("Nothing is spliced yet.")
-                       : exceptions(open) + (open == 1 ? " waits" : " wait") + " for a decision.";
+            if (spliceCount(record) == 0) return in.tr("Nothing is spliced yet.");
+            return open == 1 ? in.tr("1 exception waits for a decision.")
+                             : in.tr("%1 exceptions wait for a decision.").arg(count(open));
         case RecordVerdict::NotAccepted:
-            return "A splice is above the ceiling, or an exception was rejected.";
+            return in.tr("A splice is above the ceiling, or an exception was rejected.");
     }
     return {};
 }
 
-QString issueLine(const Record& record) {
-    if (record.state == RecordState::Draft) return "Draft, not issued";
-    QString line = QString("Record no. %1, issued by %2").arg(*record.number).arg(words(record.issuedBy));
-    if (record.supersedes) line += QString(", supersedes no. %1").arg(*record.supersedes);
-    return line;
+QString issueLine(const Tongue& in, const Record& record) {
+    if (record.state == RecordState::Draft) return in.tr("Draft, not issued");
+    const QString by = words(record.issuedBy);
+    return record.supersedes ? in.tr("Record no. %1, issued by %2, supersedes no. %3")
+                                   .arg(*record.number)
+                                   .arg(by)
+                                   .arg(*record.supersedes)
+                             : in.tr("Record no. %1, issued by %2").arg(*record.number).arg(by);
 }
 
 QString grouped(const std::string& hex) {
@@ -96,7 +98,7 @@ void drawContents(Sheet& sheet, double top, const std::vector<Beginning>& conten
     if (shown.empty() || shown.size() > rows * columns) return;
     const std::size_t perColumn = std::max<std::size_t>((shown.size() + columns - 1) / columns, 3);
     const double width = (sheet.width() - (columns - 1) * gap) / columns;
-    sheet.text(sheet.left(), top + 3, sheet.width(), "In this record",
+    sheet.text(sheet.left(), top + 3, sheet.width(), sheet.tr("In this record"),
                {7.5, Weight::Normal, ink::soft(), Face::Text});
     for (std::size_t i = 0; i < shown.size(); ++i) {
         const double x = sheet.left() + static_cast<double>(i / perColumn) * (width + gap);
@@ -110,100 +112,108 @@ void drawContents(Sheet& sheet, double top, const std::vector<Beginning>& conten
 
 }  // namespace
 
-QString nameOf(const Record& record) {
+QString nameOf(const Tongue& in, const Record& record) {
     const QString job = words(record.job.label);
-    return record.number ? QString("%1 no. %2").arg(job).arg(*record.number) : job + ", draft";
+    return record.number ? in.tr("%1 no. %2").arg(job).arg(*record.number) : in.tr("%1, draft").arg(job);
 }
 
 void coverPage(Sheet& sheet, const Record& record, const std::vector<Beginning>& contents) {
     const double x = sheet.left(), w = sheet.width();
     drawComb(sheet, QRectF(x, 20, 66, 11));
-    sheet.text(x, 49, w, "Closeout record", {11, Weight::Bold, ink::accent(), Face::Text});
+    sheet.text(x, 49, w, sheet.tr("Closeout record"), {11, Weight::Bold, ink::accent(), Face::Text});
     double y = jobLabel(sheet, words(record.job.label));
     y += sheet.paragraph(x, y, w, words(record.job.title).left(160),
                          {12, Weight::Normal, ink::soft(), Face::Text});
     y += 4;
-    sheet.text(x, y + 4, w, issueLine(record), {10, Weight::Bold, ink::text(), Face::Text});
-    sheet.text(x, y + 9.5, w, "Made " + words(toIso(record.madeAt)),
+    sheet.text(x, y + 4, w, issueLine(sheet.tongue(), record), {10, Weight::Bold, ink::text(), Face::Text});
+    sheet.text(x, y + 9.5, w, sheet.tr("Made %1").arg(words(toIso(record.madeAt))),
                {8.5, Weight::Normal, ink::soft(), Face::Text});
     y += 19;
 
     sheet.box(QRectF(x, y, w, 23), ink::wash());
     sheet.box(QRectF(x, y, 1.6, 23), colourOf(record.verdict));
     drawVerdictMark(sheet, QRectF(x + 8, y + 6.5, 10, 10), record.verdict);
-    sheet.text(x + 25, y + 10, w - 30, words(title(record.verdict)),
+    sheet.text(x + 25, y + 10, w - 30, sheet.tongue().spoken(title(record.verdict)),
                {17, Weight::Bold, colourOf(record.verdict), Face::Text});
-    sheet.text(x + 25, y + 17, w - 30, verdictSentence(record), {9, Weight::Normal, ink::text(), Face::Text});
+    sheet.text(x + 25, y + 17, w - 30, verdictSentence(sheet.tongue(), record),
+               {9, Weight::Normal, ink::text(), Face::Text});
     y += 33;
 
     const AcceptanceRule& rule = record.job.rule;
     const Averages& a = record.averages;
     const int places = lossPlaces(record);
     Facts facts(sheet, y);
-    facts.add("Splices", count(a.splices),
-              record.plan ? QString("%1 of %2 planned are there")
+    facts.add(sheet.tr("Splices"), count(a.splices),
+              record.plan ? sheet.tr("%1 of %2 planned are there")
                                 .arg(count(static_cast<std::uint64_t>(record.plan->spliced)),
                                      count(static_cast<std::uint64_t>(record.plan->planned)))
-                          : QString("no splice plan, completeness not known"));
+                          : sheet.tr("no splice plan, completeness not known"));
     facts.add(
-        "Right the first time", count(a.firstTime),
+        sheet.tr("Right the first time"), count(a.firstTime),
         a.splices > 0
-            ? QString("%1 %, %2 attempts in all")
+            ? sheet.tr("%1 %, %2 attempts in all")
                   .arg(100.0 * static_cast<double>(a.firstTime) / static_cast<double>(a.splices), 0, 'f', 1)
                   .arg(count(a.attempts))
             : QString());
-    facts.add("Mean estimated loss", loss(a.meanDb, 3) + (a.meanDb ? " dB" : ""),
-              "limit " + loss(rule.average, 2) + " dB");
-    facts.add("Worst estimated loss", a.worst ? loss(*a.worst, places) + " dB" : QString("–"),
-              "limit " + loss(rule.perSplice, 2) + ", ceiling " + loss(rule.ceiling, 2) + " dB");
-    facts.add("First splice", when(record.firstSplice));
-    facts.add("Last splice", when(record.lastSplice));
-    facts.add("Acceptance rule", words(rule.name),
-              rule.origin == RuleOrigin::Sample ? QString("a sample, not a contract's")
-                                                : QString("of the contract"));
-    facts.add("Judged by", rule.directions == Directions::TwoWay ? "two-way mean" : "splicer's estimate",
-              record.voided > 0 ? count(record.voided) + " voided readings left out" : QString());
+    facts.add(sheet.tr("Mean estimated loss"), loss(a.meanDb, 3) + (a.meanDb ? " dB" : ""),
+              sheet.tr("limit %1 dB").arg(loss(rule.average, 2)));
+    facts.add(sheet.tr("Worst estimated loss"), a.worst ? loss(*a.worst, places) + " dB" : QString("–"),
+              sheet.tr("limit %1, ceiling %2 dB").arg(loss(rule.perSplice, 2), loss(rule.ceiling, 2)));
+    facts.add(sheet.tr("First splice"), when(record.firstSplice));
+    facts.add(sheet.tr("Last splice"), when(record.lastSplice));
+    facts.add(sheet.tr("Acceptance rule"), words(rule.name),
+              rule.origin == RuleOrigin::Sample ? sheet.tr("a sample, not a contract's")
+                                                : sheet.tr("of the contract"));
+    facts.add(
+        sheet.tr("Judged by"),
+        rule.directions == Directions::TwoWay ? sheet.tr("two-way mean") : sheet.tr("splicer's estimate"),
+        record.voided > 0 ? sheet.tr("%1 voided readings left out").arg(count(record.voided)) : QString());
     y = facts.bottom() + 4;
     drawContents(sheet, y, contents);
 
     const double foot = sheet.bottom() - 24;
     y = std::max(y, foot);
-    sheet.text(x, y, w, "Journal head", {7.5, Weight::Normal, ink::soft(), Face::Text});
+    sheet.text(x, y, w, sheet.tr("Journal head"), {7.5, Weight::Normal, ink::soft(), Face::Text});
     sheet.paragraph(x, y + 1.8, w * 0.5, grouped(record.journalHead),
                     {8, Weight::Normal, ink::text(), Face::Mono});
     sheet.paragraph(
         x + w * 0.54, y - 2.4, w * 0.46,
-        "This paper belongs to a folder with the same record as data. manifest.json holds the SHA-256 of "
-        "each file, manifest.sig the Ed25519 signature of the device that made it. \"arcw verify\" checks "
-        "both; so do sha256sum and openssl.",
+        sheet.tr(
+            "This paper belongs to a folder with the same record as data. manifest.json holds the SHA-256 of "
+            "each file, manifest.sig the Ed25519 signature of the device that made it. \"arcw verify\" "
+            "checks "
+            "both; so do sha256sum and openssl."),
         {7.5, Weight::Normal, ink::soft(), Face::Text});
 }
 
 void signaturePart(Sheet& sheet, const Record& record) {
-    sheet.section("Cautions", 30);
+    sheet.section(sheet.tr("Cautions"), 30);
     for (const std::string_view caution : cautions) {
         const double x = sheet.left();
         sheet.text(x, sheet.y + 3.4, 4, "–", {9, Weight::Bold, ink::drifting(), Face::Text});
-        sheet.y += sheet.paragraph(x + 4.5, sheet.y, sheet.width() - 5, words(caution),
+        sheet.y += sheet.paragraph(x + 4.5, sheet.y, sheet.width() - 5, sheet.tongue().spoken(caution),
                                    {8.5, Weight::Normal, ink::text(), Face::Text}) +
                    1.2;
     }
-    sheet.section("Signatures", 40);
+    sheet.section(sheet.tr("Signatures"), 40);
     sheet.y +=
         sheet.paragraph(sheet.left(), sheet.y, sheet.width(),
-                        "Signing says: the splices of " + nameOf(record) +
-                            " were made as listed, and the exceptions and their dispositions were read.",
+                        sheet
+                            .tr("Signing says: the splices of %1 were made as listed, and the exceptions and "
+                                "their dispositions were read.")
+                            .arg(nameOf(sheet.tongue(), record)),
                         {8.5, Weight::Normal, ink::text(), Face::Text});
     const double gap = 8, w = (sheet.width() - 2 * gap) / 3;
     const double top = sheet.y + 17;
-    const char* roles[] = {"Crew", "Quality assurance", "Customer"};
+    const QString roles[] = {sheet.tr("Crew: name and signature"),
+                             sheet.tr("Quality assurance: name and signature"),
+                             sheet.tr("Customer: name and signature")};
     for (int i = 0; i < 3; ++i) {
         const double x = sheet.left() + i * (w + gap);
         sheet.line(x, top, x + w, top, ink::text(), 0.25);
-        sheet.text(x, top + 4, w, QString(roles[i]) + ": name and signature",
-                   {7.5, Weight::Normal, ink::soft(), Face::Text});
+        sheet.text(x, top + 4, w, roles[i], {7.5, Weight::Normal, ink::soft(), Face::Text});
         sheet.line(x, top + 15, x + w * 0.6, top + 15, ink::text(), 0.25);
-        sheet.text(x, top + 19, w, "Date", {7.5, Weight::Normal, ink::soft(), Face::Text});
+        sheet.text(x, top + 19, w, sheet.tr("Date"), {7.5, Weight::Normal, ink::soft(), Face::Text});
     }
     sheet.y = top + 22;
 }

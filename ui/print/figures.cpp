@@ -218,16 +218,17 @@ void drawHistogram(Sheet& sheet, const QRectF& place, const Record& record) {
                    label(ink::soft()), Across::Centre);
     }
     if (h.beyond > 0)
-        sheet.text(plot.x(static_cast<double>(h.bins.size())) - 4, plot.area.bottom() + 7.6, 12, "above",
-                   label(ink::drifting()), Across::Centre);
+        sheet.text(plot.x(static_cast<double>(h.bins.size())) - 4, plot.area.bottom() + 7.6, 12,
+                   sheet.tr("above"), label(ink::drifting()), Across::Centre);
     const double at = plot.x(limit / width);
     if (limit / width <= static_cast<double>(h.bins.size())) {
         sheet.line(at, plot.area.top() - 1.5, at, plot.area.bottom(), ink::drifting(), 0.3);
-        sheet.text(at + 1, plot.area.top() + 0.4, 30, "limit " + dB(limit), label(ink::drifting()));
+        sheet.text(at + 1, plot.area.top() + 0.4, 30, sheet.tr("limit %1").arg(dB(limit)),
+                   label(ink::drifting()));
     }
-    sheet.text(plot.area.left(), plot.area.bottom() + 7.6, plot.area.width() * 0.6, "estimated loss, dB",
-               label(ink::soft()));
-    sheet.text(place.left(), place.top() + 1.2, 40, "splices", label(ink::soft()));
+    sheet.text(plot.area.left(), plot.area.bottom() + 7.6, plot.area.width() * 0.6,
+               sheet.tr("estimated loss, dB"), label(ink::soft()));
+    sheet.text(place.left(), place.top() + 1.2, 40, sheet.tr("splices"), label(ink::soft()));
 }
 
 void drawRunChart(Sheet& sheet, const QRectF& place, const Record& record) {
@@ -240,21 +241,21 @@ void drawRunChart(Sheet& sheet, const QRectF& place, const Record& record) {
               std::ceil(std::max(highest, limit) * 1.05 / step) * step};
     horizontals(sheet, plot, step, 2);
     sheet.line(plot.area.left(), plot.y(limit), plot.area.right(), plot.y(limit), ink::drifting(), 0.3);
-    sheet.text(plot.area.right() - 30, plot.y(limit) - 0.9, 30, "limit " + dB(limit), label(ink::drifting()),
-               Across::Right);
+    sheet.text(plot.area.right() - 30, plot.y(limit) - 0.9, 30, sheet.tr("limit %1").arg(dB(limit)),
+               label(ink::drifting()), Across::Right);
     constexpr std::size_t mostDots = 500;
     if (losses.size() <= mostDots)
         drawDots(sheet, plot, losses, limit);
     else
         drawStrokes(sheet, plot, losses, limit);
-    sheet.text(place.left(), place.top() + 1.2, 60, "estimated loss, dB", label(ink::soft()));
+    sheet.text(place.left(), place.top() + 1.2, 60, sheet.tr("estimated loss, dB"), label(ink::soft()));
     sheet.text(plot.area.left(), plot.area.bottom() + 3.9, 40, "1", label(ink::soft()));
     sheet.text(plot.area.right() - 30, plot.area.bottom() + 3.9, 30, count(losses.size()), label(ink::soft()),
                Across::Right);
     const QString words =
         losses.size() <= mostDots
-            ? "splices in order of time; triangles are above the limit"
-            : "splices in order of time; strokes from lowest to highest, the line is their mean";
+            ? sheet.tr("splices in order of time; triangles are above the limit")
+            : sheet.tr("splices in order of time; strokes from lowest to highest, the line is their mean");
     sheet.text(plot.area.left() + 8, plot.area.bottom() + 3.9, plot.area.width() - 30, words,
                label(ink::soft()), Across::Left);
 }

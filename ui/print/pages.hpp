@@ -18,6 +18,6 @@ void signaturePart(Sheet& sheet, const closeout::Record& record);
 bool closureTables(Sheet& sheet, const closeout::Record& record, Progress& progress);
 
 /// "HR-B no. 2" or "HR-B, draft".
-QString nameOf(const closeout::Record& record);
+QString nameOf(const Tongue& in, const closeout::Record& record);
 
 }  // namespace arc::print

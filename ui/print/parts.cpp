@@ -13,24 +13,21 @@ using namespace closeout;
 
 const Type body{8.5, Weight::Normal, QColor(0x17, 0x19, 0x1C), Face::Text};
 
-QString counted(double quantity, const char* what) {
-    return QString("%1 %2%3").arg(quantity, 0, 'f', 0).arg(what).arg(quantity == 1 ? "" : "s");
-}
-
 /// "electrode_replace" → "Electrode replace": keys of care actions come as data, so their words do too.
-QString actionWords(std::string_view action) {
-    QString text = words(action);
-    text.replace('_', ' ');
+QString actionWords(const Tongue& in, std::string_view action) {
+    std::string plain(action);
+    std::ranges::replace(plain, '_', ' ');
+    QString text = in.spoken(plain);
     if (!text.isEmpty()) text[0] = text[0].toUpper();
     return text;
 }
 
-const char* kindOf(const Tool& tool) {
-    if (asCleaver(tool) != nullptr) return "Cleaver";
-    if (asStripper(tool) != nullptr) return "Stripper";
+QString kindOf(const Tongue& in, const Tool& tool) {
+    if (asCleaver(tool) != nullptr) return in.tr("Cleaver");
+    if (asStripper(tool) != nullptr) return in.tr("Stripper");
     const Splicer* splicer = asSplicer(tool);
-    return splicer != nullptr && splicer->kind == SplicerKind::MassFusion ? "Mass splicer"
-                                                                          : "Single-fibre splicer";
+    return splicer != nullptr && splicer->kind == SplicerKind::MassFusion ? in.tr("Mass splicer")
+                                                                          : in.tr("Single-fibre splicer");
 }
 
 void figureTitle(Sheet& sheet, const QString& title) {
@@ -41,44 +38,45 @@ void figureTitle(Sheet& sheet, const QString& title) {
 
 void careTable(Sheet& sheet, const Equipment& item) {
     if (item.before.empty() && item.during.empty()) {
-        sheet.text(sheet.left(), sheet.y + 3.4, sheet.width(), "No care of this tool is recorded.",
+        sheet.text(sheet.left(), sheet.y + 3.4, sheet.width(), sheet.tr("No care of this tool is recorded."),
                    {8, Weight::Normal, ink::soft(), Face::Text});
         sheet.y += 6;
         return;
     }
     Table table(sheet, "",
-                {{"Care", 33},
-                 {"When", 30},
+                {{sheet.tr("Care"), 33, Across::Left, Fit::Wrap},
+                 {sheet.tr("When"), 30},
                  {"", 24},
-                 {"By", 17},
-                 {"Result", sheet.width() - 104, Across::Left, Fit::Wrap}},
+                 {sheet.tr("By"), 17},
+                 {sheet.tr("Result"), sheet.width() - 104, Across::Left, Fit::Wrap}},
                 7.5);
-    const auto row = [&](const CareLine& line, const char* phase) {
-        table.row({{actionWords(line.action)},
+    const QString before = sheet.tr("before the job"), during = sheet.tr("during the job");
+    const auto row = [&](const CareLine& line, const QString& phase) {
+        table.row({{actionWords(sheet.tongue(), line.action)},
                    {when(line.at)},
                    {phase, ink::soft()},
                    {words(line.by)},
-                   {words(line.detail)}});
+                   {sheet.tongue().spoken(line.detail)}});
     };
-    for (const CareLine& line : item.before) row(line, "before the job");
+    for (const CareLine& line : item.before) row(line, before);
     // A long job sees the same care day by day: the last of them tell the state.
     constexpr std::size_t most = 24;
     const std::size_t skipped = item.during.size() > most ? item.during.size() - most : 0;
-    for (std::size_t i = skipped; i < item.during.size(); ++i) row(item.during[i], "during the job");
+    for (std::size_t i = skipped; i < item.during.size(); ++i) row(item.during[i], during);
     if (skipped > 0)
-        table.row({{count(skipped) + " earlier ones", ink::soft()},
+        table.row({{sheet.tr("%1 earlier ones").arg(count(skipped)), ink::soft()},
                    {},
-                   {"during the job", ink::soft()},
+                   {during, ink::soft()},
                    {},
-                   {"listed in record.json and record.xlsx", ink::soft()}});
+                   {sheet.tr("listed in record.json and record.xlsx"), ink::soft()}});
 }
 
-QString flagWords(const Splice& splice) {
+QString flagWords(const Tongue& in, const Splice& splice) {
     QString text;
     for (const ExceptionKind kind : splice.flags) {
         if (kind == ExceptionKind::OverCeiling || kind == ExceptionKind::OverLimit) continue;
         if (!text.isEmpty()) text += "; ";
-        text += words(title(kind)).toLower();
+        text += in.spoken(title(kind)).toLower();
     }
     if (!splice.final().note.empty()) text += (text.isEmpty() ? "" : "; ") + words(splice.final().note);
     return text;
@@ -88,23 +86,25 @@ QColor colourOf(SpliceVerdict verdict) {
     return verdict == SpliceVerdict::Accepted ? ink::text() : ink::drifting();
 }
 
-void fibreCells(std::vector<Cell>& row, const FibreEnd& end) {
+void fibreCells(const Tongue& in, std::vector<Cell>& row, const FibreEnd& end) {
     row.push_back({end.number ? QString::number(*end.number) : words(end.name)});
     if (!end.place) {
         row.push_back({});
         return;
     }
-    QString colour = words(word(end.place->fibreLook.colour));
-    if (end.place->fibreLook.tracerMarks > 0) colour += " + tracer";
-    row.push_back({colour, {}, end.place->fibreLook});
+    const QString colour = in.colour(end.place->fibreLook.colour);
+    row.push_back({end.place->fibreLook.tracerMarks > 0 ? in.tr("%1 + tracer").arg(colour) : colour,
+                   {},
+                   end.place->fibreLook});
 }
 
 /// The cells before the remark.
-void spliceCells(std::vector<Cell>& row, const Record& record, const Splice& splice, int places) {
+void spliceCells(const Tongue& in, std::vector<Cell>& row, const Record& record, const Splice& splice,
+                 int places) {
     const Attempt& made = splice.final();
     const bool isBad = splice.verdict != SpliceVerdict::Accepted;
-    fibreCells(row, splice.a);
-    fibreCells(row, splice.b);
+    fibreCells(in, row, splice.a);
+    fibreCells(in, row, splice.b);
     row.push_back(
         {loss(made.loss, places), colourOf(splice.verdict), {}, isBad ? Weight::Bold : Weight::Normal});
     row.push_back({QString::number(splice.attempts.size())});
@@ -117,25 +117,25 @@ void measuredTable(Sheet& sheet, const ClosureSection& section) {
         return !s.measured.empty();
     });
     if (!hasAny) return;
-    Table table(sheet, words(section.label) + ": measured losses, dB",
-                {{"Fibre", 13, Across::Right},
-                 {"Colour", 22},
+    Table table(sheet, sheet.tr("%1: measured losses, dB").arg(words(section.label)),
+                {{sheet.tr("Fibre"), 13, Across::Right},
+                 {sheet.tr("Colour"), 22},
                  {"nm", 14, Across::Right},
-                 {"A to B", 16, Across::Right},
-                 {"B to A", 16, Across::Right},
-                 {"Two-way mean", 22, Across::Right},
+                 {sheet.tr("A to B"), 16, Across::Right},
+                 {sheet.tr("B to A"), 16, Across::Right},
+                 {sheet.tr("Two-way mean"), 22, Across::Right},
                  {"", 20},
-                 {"When", 30},
-                 {"Instrument", sheet.width() - 153}});
+                 {sheet.tr("When"), 30},
+                 {sheet.tr("Instrument"), sheet.width() - 153}});
     const auto row = [&](const FibreEnd& fibre, const Measurement& m) {
         const auto mean = m.twoWayDb();
         std::vector<Cell> cells;
-        fibreCells(cells, fibre);
+        fibreCells(sheet.tongue(), cells, fibre);
         cells.push_back({QString::number(m.wavelengthNm)});
         cells.push_back({m.aToB ? loss(*m.aToB, 3) : QString("–")});
         cells.push_back({m.bToA ? loss(*m.bToA, 3) : QString("–")});
         cells.push_back({loss(mean, 4)});
-        cells.push_back({mean ? "" : "one-way only", ink::drifting()});
+        cells.push_back({mean ? QString() : sheet.tr("one-way only"), ink::drifting()});
         cells.push_back({when(m.at)});
         cells.push_back({words(m.instrument)});
         table.row(cells);
@@ -149,28 +149,29 @@ void measuredTable(Sheet& sheet, const ClosureSection& section) {
 }  // namespace
 
 void summaryPart(Sheet& sheet, const Record& record) {
-    sheet.section("Summary", 60);
+    sheet.section(sheet.tr("Summary"), 60);
     const int places = lossPlaces(record);
     Table table(sheet, "",
-                {{"Closure", 22},
-                 {"Cables", 45},
-                 {"Planned", 15, Across::Right},
-                 {"Spliced", 15, Across::Right},
-                 {"Re-spliced", 17, Across::Right},
-                 {"Mean, dB", 16, Across::Right},
-                 {"Worst, dB", 16, Across::Right},
+                {{sheet.tr("Closure"), 22},
+                 {sheet.tr("Cables"), 45},
+                 {sheet.tr("Planned"), 15, Across::Right},
+                 {sheet.tr("Spliced"), 15, Across::Right},
+                 {sheet.tr("Re-spliced"), 17, Across::Right},
+                 {sheet.tr("Mean, dB"), 16, Across::Right},
+                 {sheet.tr("Worst, dB"), 16, Across::Right},
                  {"", sheet.width() - 146}});
     for (const ClosureSection& section : record.closures) {
         const auto over = std::ranges::count_if(
             section.splices, [](const Splice& s) { return s.verdict != SpliceVerdict::Accepted; });
         const int missing = section.completeness ? static_cast<int>(section.completeness->missing.size()) : 0;
         QString note;
-        if (over > 0) note = count(static_cast<std::uint64_t>(over)) + " over";
+        if (over > 0) note = sheet.tr("%1 over").arg(count(static_cast<std::uint64_t>(over)));
         if (missing > 0)
-            note += (note.isEmpty() ? "" : ", ") + count(static_cast<std::uint64_t>(missing)) + " missing";
+            note += (note.isEmpty() ? "" : ", ") +
+                    sheet.tr("%1 missing").arg(count(static_cast<std::uint64_t>(missing)));
         QString cables = words(section.cableA);
         if (!section.cableB.empty() && section.cableB != section.cableA)
-            cables += " to " + words(section.cableB);
+            cables = sheet.tr("%1 to %2").arg(cables, words(section.cableB));
         const Averages& a = section.averages;
         table.row({{words(section.label), {}, {}, Weight::Bold},
                    {cables},
@@ -183,7 +184,7 @@ void summaryPart(Sheet& sheet, const Record& record) {
                    {note, ink::drifting()}});
     }
     const Averages& a = record.averages;
-    table.row({{"All", {}, {}, Weight::Bold},
+    table.row({{sheet.tr("All"), {}, {}, Weight::Bold},
                {},
                {record.plan ? count(static_cast<std::uint64_t>(record.plan->planned)) : QString("–"),
                 {},
@@ -197,78 +198,83 @@ void summaryPart(Sheet& sheet, const Record& record) {
     table.end();
     if (a.splices == 0) return;
     sheet.need(70);
-    figureTitle(sheet, QString("Losses: mean %1, median %2, standard deviation %3 dB")
+    figureTitle(sheet, sheet.tr("Losses: mean %1, median %2, standard deviation %3 dB")
                            .arg(loss(a.meanDb, 3), loss(a.medianDb, 3), loss(a.sdDb, 3)));
     drawHistogram(sheet, QRectF(sheet.left(), sheet.y, sheet.width(), 56), record);
     sheet.y += 62;
     sheet.need(70);
-    figureTitle(sheet, "Losses in the order they were made");
+    figureTitle(sheet, sheet.tr("Losses in the order they were made"));
     drawRunChart(sheet, QRectF(sheet.left(), sheet.y, sheet.width(), 56), record);
     sheet.y += 58;
 }
 
 void exceptionsPart(Sheet& sheet, const Record& record) {
-    sheet.section("Exceptions");
+    sheet.section(sheet.tr("Exceptions"));
     if (record.exceptions.empty()) {
-        sheet.text(sheet.left(), sheet.y + 3.4, sheet.width(), "None.", body);
+        sheet.text(sheet.left(), sheet.y + 3.4, sheet.width(), sheet.tr("None."), body);
         sheet.y += 6;
         return;
     }
     Table table(sheet, "",
-                {{"Kind", 29, Across::Left, Fit::Wrap},
-                 {"Where", 24},
-                 {"What", sheet.width() - 53 - 60, Across::Left, Fit::Wrap},
-                 {"Disposition", 60, Across::Left, Fit::Wrap}});
+                {{sheet.tr("Kind"), 29, Across::Left, Fit::Wrap},
+                 {sheet.tr("Where"), 24},
+                 {sheet.tr("What"), sheet.width() - 53 - 60, Across::Left, Fit::Wrap},
+                 {sheet.tr("Disposition"), 60, Across::Left, Fit::Wrap}});
     for (const Exception& exception : record.exceptions) {
-        Cell disposition{"open", ink::drifting(), {}, Weight::Bold};
+        Cell disposition{sheet.tr("open"), ink::drifting(), {}, Weight::Bold};
         if (exception.disposition) {
             const ExceptionDisposition& d = *exception.disposition;
             const bool isRejected = d.disposition == dispositionRejected;
-            disposition = {
-                words(d.disposition) + ": " + words(d.reason) + " (" + words(d.by) + ", " + when(d.at) + ")",
-                isRejected ? ink::drifting() : ink::text()};
+            disposition = {sheet.tongue().spoken(d.disposition) + ": " + words(d.reason) + " (" +
+                               words(d.by) + ", " + when(d.at) + ")",
+                           isRejected ? ink::drifting() : ink::text()};
         }
-        table.row({{words(title(exception.kind)), {}, {}, Weight::Bold},
-                   {words(exception.where)},
-                   {words(exception.what)},
+        table.row({{sheet.tongue().spoken(title(exception.kind)), {}, {}, Weight::Bold},
+                   {sheet.tongue().spoken(exception.where)},
+                   {sheet.tongue().spoken(exception.what)},
                    disposition});
     }
     table.end();
 }
 
 void equipmentPart(Sheet& sheet, const Record& record) {
-    sheet.section("Tools and their care", 40);
+    sheet.section(sheet.tr("Tools and their care"), 40);
     for (const Equipment& item : record.equipment) {
         sheet.need(24);
         QString name = words(item.tool.label);
         if (!item.tool.nickname.empty()) name += " \"" + words(item.tool.nickname) + "\"";
         const Type bold{9.5, Weight::Bold, ink::text(), Face::Text};
         sheet.text(sheet.left(), sheet.y + 3.6, sheet.width(), name, bold);
-        sheet.text(
-            sheet.left() + sheet.textWidth(name, bold) + 3, sheet.y + 3.6, sheet.width() - 40,
-            QString("%1, %2 attempts here, %3 to %4")
-                .arg(kindOf(item.tool), count(item.splicesHere), when(item.firstUse), when(item.lastUse)),
-            {8, Weight::Normal, ink::soft(), Face::Text});
+        sheet.text(sheet.left() + sheet.textWidth(name, bold) + 3, sheet.y + 3.6, sheet.width() - 40,
+                   sheet.tr("%1, %2 attempts here, %3 to %4")
+                       .arg(kindOf(sheet.tongue(), item.tool), count(item.splicesHere), when(item.firstUse),
+                            when(item.lastUse)),
+                   {8, Weight::Normal, ink::soft(), Face::Text});
         sheet.y += 5.4;
         if (asSplicer(item.tool) != nullptr) {
-            const auto since = [](const std::optional<ArcsSince>& arcs) {
-                if (!arcs) return QString("not recorded");
-                return (arcs->certainty == kit::Certainty::AtLeast ? "at least " : "") + count(arcs->arcs);
+            const auto since = [&sheet](const std::optional<ArcsSince>& arcs) {
+                if (!arcs) return sheet.tr("not recorded");
+                const QString number = count(arcs->arcs);
+                return arcs->certainty == kit::Certainty::AtLeast ? sheet.tr("at least %1").arg(number)
+                                                                  : number;
             };
-            sheet.text(sheet.left(), sheet.y + 3.4, sheet.width(),
-                       QString("Arcs at last use since electrodes: %1, since V-groove clean: %2, since arc "
-                               "calibration: %3")
-                           .arg(since(item.sinceElectrodes), since(item.sinceGrooveClean),
-                                since(item.sinceCalibration)),
-                       body);
-            sheet.y += 5.4;
+            sheet.y +=
+                sheet.paragraph(
+                    sheet.left(), sheet.y, sheet.width(),
+                    sheet
+                        .tr("Arcs at last use since electrodes: %1, since V-groove clean: %2, since arc "
+                            "calibration: %3")
+                        .arg(since(item.sinceElectrodes), since(item.sinceGrooveClean),
+                             since(item.sinceCalibration)),
+                    body) +
+                1;
         }
         for (const care::OwedStretch& stretch : item.owed) {
             sheet.y += sheet.paragraph(
                            sheet.left(), sheet.y, sheet.width(),
-                           QString("Calibration owed from %1 to %2: %3")
-                               .arg(when(stretch.from), stretch.to ? when(*stretch.to) : QString("the end"),
-                                    words(stretch.because)),
+                           sheet.tr("Calibration owed from %1 to %2: %3")
+                               .arg(when(stretch.from), stretch.to ? when(*stretch.to) : sheet.tr("the end"),
+                                    sheet.tongue().spoken(stretch.because)),
                            {8.5, Weight::Bold, ink::drifting(), Face::Text}) +
                        1;
         }
@@ -278,16 +284,16 @@ void equipmentPart(Sheet& sheet, const Record& record) {
 }
 
 void budgetPart(Sheet& sheet, const Record& record) {
-    sheet.section("Link budget", 34);
+    sheet.section(sheet.tr("Link budget"), 34);
     if (!record.budgets.empty()) {
         Table table(sheet, "",
-                    {{"Wavelength, nm", 30},
+                    {{sheet.tr("Wavelength, nm"), 30},
                      {"", 34},
-                     {"Fibre, dB", 24, Across::Right},
-                     {"Splices, dB", 24, Across::Right},
-                     {"Connectors, dB", 26, Across::Right},
-                     {"Total, dB", sheet.width() - 138, Across::Right}});
-        const auto row = [&](int wavelength, const char* what, const std::vector<BudgetLine>& lines,
+                     {sheet.tr("Fibre, dB"), 24, Across::Right},
+                     {sheet.tr("Splices, dB"), 24, Across::Right},
+                     {sheet.tr("Connectors, dB"), 26, Across::Right},
+                     {sheet.tr("Total, dB"), sheet.width() - 138, Across::Right}});
+        const auto row = [&](int wavelength, const QString& what, const std::vector<BudgetLine>& lines,
                              double total) {
             std::vector<Cell> cells{{wavelength > 0 ? QString::number(wavelength) : QString()}, {what}};
             for (const BudgetLine& line : lines) cells.push_back({loss(line.totalDb, 2)});
@@ -295,20 +301,22 @@ void budgetPart(Sheet& sheet, const Record& record) {
             table.row(cells);
         };
         for (const LinkBudget& budget : record.budgets) {
-            row(budget.wavelengthNm, "allowed", budget.allowed, budget.allowedDb);
-            row(0, "as spliced", budget.asSpliced, budget.asSplicedDb);
+            row(budget.wavelengthNm, sheet.tr("allowed"), budget.allowed, budget.allowedDb);
+            row(0, sheet.tr("as spliced"), budget.asSpliced, budget.asSplicedDb);
         }
         sheet.y += 2;
         const std::vector<BudgetLine>& lines = record.budgets.front().allowed;
         if (lines.size() == 3)
-            sheet.y += sheet.paragraph(
-                sheet.left(), sheet.y, sheet.width(),
-                QString("%1 km of fibre, %2, %3.")
-                    .arg(lines[0].quantity, 0, 'f', 2)
-                    .arg(counted(lines[1].quantity, "splice"), counted(lines[2].quantity, "connector")),
-                body);
+            sheet.y += sheet.paragraph(sheet.left(), sheet.y, sheet.width(),
+                                       sheet.tr("%1 km of fibre, splices: %2, connectors: %3.")
+                                           .arg(lines[0].quantity, 0, 'f', 2)
+                                           .arg(lines[1].quantity, 0, 'f', 0)
+                                           .arg(lines[2].quantity, 0, 'f', 0),
+                                       body);
     }
-    sheet.y += sheet.paragraph(sheet.left(), sheet.y, sheet.width(), words(record.budgetNote), body) + 2;
+    sheet.y += sheet.paragraph(sheet.left(), sheet.y, sheet.width(), sheet.tongue().spoken(record.budgetNote),
+                               body) +
+               2;
 }
 
 bool closureTables(Sheet& sheet, const Record& record, Progress& progress) {
@@ -320,25 +328,25 @@ bool closureTables(Sheet& sheet, const Record& record, Progress& progress) {
         if (section.splices.empty() && section.loose.empty()) continue;
         if (isFirst) {
             sheet.newPage();
-            sheet.section("Every splice", 50);
+            sheet.section(sheet.tr("Every splice"), 50);
             isFirst = false;
         }
         QString caption = words(section.label);
         if (!section.cableA.empty())
             caption += ": A " + words(section.cableA) +
-                       (section.cableB.empty() ? "" : ", B " + words(section.cableB));
+                       (section.cableB.empty() ? QString() : ", B " + words(section.cableB));
         sheet.need(30);
         sheet.begins(words(section.label), Rank::Closure);
         Table table(sheet, caption,
-                    {{"Fibre A", 14, Across::Right},
-                     {"Colour", 24},
-                     {"Fibre B", 14, Across::Right},
-                     {"Colour", 24},
-                     {"Loss, dB", 15, Across::Right},
-                     {"Tries", 10, Across::Right},
-                     {"Splicer", 16},
-                     {"When", 30},
-                     {"Remark", sheet.width() - 147, Across::Left, Fit::Wrap}},
+                    {{sheet.tr("Fibre A"), 14, Across::Right},
+                     {sheet.tr("Colour"), 24},
+                     {sheet.tr("Fibre B"), 14, Across::Right},
+                     {sheet.tr("Colour"), 24},
+                     {sheet.tr("Loss, dB"), 15, Across::Right},
+                     {sheet.tr("Tries"), 10, Across::Right},
+                     {sheet.tr("Splicer"), 16},
+                     {sheet.tr("When"), 30},
+                     {sheet.tr("Remark"), sheet.width() - 147, Across::Left, Fit::Wrap}},
                     7.8);
         int unit = section.splices.empty() || !section.splices.front().a.place
                        ? 0
@@ -349,13 +357,14 @@ bool closureTables(Sheet& sheet, const Record& record, Progress& progress) {
                 unit = splice.a.place->unit;
                 table.gap();
             }
-            QString remark = flagWords(splice);
+            QString remark = flagWords(sheet.tongue(), splice);
             const bool isBad = splice.verdict != SpliceVerdict::Accepted;
             if (isBad)
-                remark = words(title(splice.verdict)).toLower() + (remark.isEmpty() ? "" : "; " + remark);
+                remark = sheet.tongue().spoken(title(splice.verdict)).toLower() +
+                         (remark.isEmpty() ? QString() : "; " + remark);
             // For the count only the remark matters: it alone can make a row higher.
             std::vector<Cell> row(sheet.pass() == Pass::Counting ? 8 : 0);
-            if (row.empty()) spliceCells(row, record, splice, places);
+            if (row.empty()) spliceCells(sheet.tongue(), row, record, splice, places);
             row.push_back({remark, colourOf(splice.verdict)});
             table.row(row);
             if (++done % 256 == 0) progress.report(done, total, "writing pages");

@@ -19,11 +19,12 @@ namespace {
 
 constexpr int dotsPerInch = 1200;
 
-void prepare(QPdfWriter& writer, const closeout::Record& record, closeout::PaperSize paper) {
+void prepare(QPdfWriter& writer, const Tongue& in, const closeout::Record& record,
+             closeout::PaperSize paper) {
     writer.setResolution(dotsPerInch);
     writer.setPageSize(QPageSize(paper == closeout::PaperSize::A4 ? QPageSize::A4 : QPageSize::Letter));
     writer.setPageMargins(QMarginsF(0, 0, 0, 0));
-    writer.setTitle("Closeout record " + nameOf(record));
+    writer.setTitle(in.tr("Closeout record %1").arg(nameOf(in, record)));
     writer.setCreator("Arcwright");
 }
 
@@ -32,16 +33,17 @@ struct Layout {
     std::vector<Beginning> contents;
 };
 
-Layout paint(QPdfWriter& writer, const closeout::Record& record, Pass pass, const Layout& counted,
-             Progress& progress) {
+Layout paint(QPdfWriter& writer, const Tongue& in, const closeout::Record& record, Pass pass,
+             const Layout& counted, Progress& progress) {
     const bool isDraft = record.state == closeout::RecordState::Draft;
     Frame frame;
-    frame.headLeft = "Closeout record " + nameOf(record);
+    frame.headLeft = in.tr("Closeout record %1").arg(nameOf(in, record));
     frame.headRight = words(record.job.title);
-    frame.footLeft = "Journal head " + words(record.journalHead.substr(0, 32)) +
-                     (record.journalHead.size() > 32 ? "…" : "");
-    frame.watermark = isDraft ? "DRAFT" : "";
-    Sheet sheet(writer, frame, pass, counted.pages);
+    frame.footLeft =
+        in.tr("Journal head %1")
+            .arg(words(record.journalHead.substr(0, 32)) + (record.journalHead.size() > 32 ? "…" : ""));
+    frame.watermark = isDraft ? in.tr("DRAFT") : QString();
+    Sheet sheet(writer, in, frame, pass, counted.pages);
     coverPage(sheet, record, counted.contents);
     sheet.newPage();
     summaryPart(sheet, record);
@@ -79,18 +81,19 @@ PrintApplication::~PrintApplication() {
     if (m_parts) qInstallMessageHandler(nullptr);
 }
 
-Result<void> writeRecordPdf(const closeout::Record& record, closeout::PaperSize paper,
+Result<void> writeRecordPdf(const closeout::Record& record, closeout::PageForm form,
                             const std::filesystem::path& path, Progress& progress) {
     if (QFontDatabase::families().isEmpty())
         return fail(ProblemCode::Unavailable, "no font is installed, so the pages would be empty boxes", "",
                     "Install fonts-b612 or fonts-dejavu-core");
+    const Tongue in(form.language);
     Layout layout;
     {
         QBuffer nowhere;
         nowhere.open(QIODevice::WriteOnly);
         QPdfWriter writer(&nowhere);
-        prepare(writer, record, paper);
-        layout = paint(writer, record, Pass::Counting, {}, progress);
+        prepare(writer, in, record, form.paper);
+        layout = paint(writer, in, record, Pass::Counting, {}, progress);
     }
     if (layout.pages == 0) return fail(ProblemCode::Cancelled, "stopped; nothing was written");
     QFile file(QString::fromStdString(path.string()));
@@ -99,8 +102,8 @@ Result<void> writeRecordPdf(const closeout::Record& record, closeout::PaperSize 
                     "the pages cannot be written: " + file.errorString().toStdString(), path.string());
     {
         QPdfWriter writer(&file);
-        prepare(writer, record, paper);
-        layout = paint(writer, record, Pass::Painting, layout, progress);
+        prepare(writer, in, record, form.paper);
+        layout = paint(writer, in, record, Pass::Painting, layout, progress);
     }
     file.close();
     if (layout.pages == 0) return fail(ProblemCode::Cancelled, "stopped; nothing was written");

@@ -11,8 +11,9 @@
 
 namespace arc::print {
 
-/// Makes a new file. Problems: no font installed, the file cannot be written, stopped.
-Result<void> writeRecordPdf(const closeout::Record& record, closeout::PaperSize paper,
+/// Makes a new file with words in the form's language; numbers and times are written as in the data beside
+/// it. Problems: no font installed, the file cannot be written, stopped.
+Result<void> writeRecordPdf(const closeout::Record& record, closeout::PageForm form,
                             const std::filesystem::path& file, Progress& progress);
 
 /// What painting needs of Qt, for programs without a window: does nothing when there is an application

@@ -6,6 +6,8 @@
 #include <QPageSize>
 #include <QTextLayout>
 
+#include <limits>
+
 #include "ui/theme/palette.hpp"
 #include "ui/theme/typeface.hpp"
 
@@ -90,8 +92,13 @@ QColor recovered() {
 }
 }  // namespace ink
 
-Sheet::Sheet(QPdfWriter& writer, Frame frame, Pass pass, int pages)
-    : m_writer(writer), m_painter(&writer), m_frame(std::move(frame)), m_pass(pass), m_pages(pages) {
+Sheet::Sheet(QPdfWriter& writer, const Tongue& tongue, Frame frame, Pass pass, int pages)
+    : m_writer(writer),
+      m_tongue(tongue),
+      m_painter(&writer),
+      m_frame(std::move(frame)),
+      m_pass(pass),
+      m_pages(pages) {
     m_scale = writer.resolution() / 25.4;
     const QSizeF paper = writer.pageLayout().fullRect(QPageLayout::Millimeter).size();
     m_paperWidth = paper.width();
@@ -141,8 +148,8 @@ void Sheet::dress() {
     const double foot = m_paperHeight - footFromBottom;
     line(m_left, foot - 4.2, m_left + m_width, foot - 4.2, ink::hairline(), 0.2);
     text(m_left, foot, m_width * 0.78, m_frame.footLeft, {6.5, Weight::Normal, ink::soft(), Face::Mono});
-    text(m_left + m_width * 0.7, foot, m_width * 0.3, QString("Page %1 of %2").arg(m_page).arg(m_pages),
-         small, Across::Right);
+    text(m_left + m_width * 0.7, foot, m_width * 0.3, tr("Page %1 of %2").arg(m_page).arg(m_pages), small,
+         Across::Right);
 }
 
 Sheet::Shaped Sheet::shape(Cut& cut, const QString& words) const {
@@ -153,6 +160,8 @@ Sheet::Shaped Sheet::shape(Cut& cut, const QString& words) const {
     QTextLayout layout(words, cut.font, &m_writer);
     layout.beginLayout();
     QTextLine line = layout.createLine();
+    // Only a line that was given a width knows its ascent.
+    line.setLineWidth(std::numeric_limits<int>::max());
     line.setPosition(QPointF(0, -line.ascent()));
     layout.endLayout();
     return *cut.shaped.insert(words, {layout.glyphRuns(), line.naturalTextWidth()});

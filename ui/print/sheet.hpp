@@ -18,6 +18,7 @@
 #include <vector>
 
 #include "ui/print/record_pdf.hpp"
+#include "ui/print/tongue.hpp"
 
 namespace arc::print {
 
@@ -49,7 +50,10 @@ struct Beginning {
 class Sheet {
   public:
     /// `pages` is the count of the silent pass; 0 in that pass.
-    Sheet(QPdfWriter& writer, Frame frame, Pass pass, int pages);
+    Sheet(QPdfWriter& writer, const Tongue& tongue, Frame frame, Pass pass, int pages);
+
+    [[nodiscard]] const Tongue& tongue() const { return m_tongue; }
+    [[nodiscard]] QString tr(const char* english) const { return m_tongue.tr(english); }
 
     // Millimetres; the cursor starts below the header.
     double y = 0;
@@ -104,6 +108,7 @@ class Sheet {
     [[nodiscard]] double px(double millimetres) const { return millimetres * m_scale; }
 
     QPdfWriter& m_writer;
+    const Tongue& m_tongue;
     QPainter m_painter;
     Frame m_frame;
     Pass m_pass;

@@ -19,7 +19,7 @@ Table::Table(Sheet& sheet, QString caption, std::vector<Column> columns, double 
 
 void Table::heading() {
     if (!m_caption.isEmpty()) {
-        const QString words = m_isBegun ? m_caption + ", continued" : m_caption;
+        const QString words = m_isBegun ? m_sheet.tr("%1, continued").arg(m_caption) : m_caption;
         m_sheet.text(m_sheet.left(), m_sheet.y + 4, m_sheet.width(), words,
                      {10, Weight::Bold, ink::text(), Face::Text});
         m_sheet.y += 6;

@@ -68,6 +68,16 @@ Language systemLanguage() {
     return Language::English;
 }
 
+std::unique_ptr<Translator> translatorFor(Language language, const QLocale& locale) {
+    loadTranslations();
+    auto ours = std::make_unique<Translator>(
+        language == Language::English ? Translator::Phrases::AsTheyAre : Translator::Phrases::Spoken, locale,
+        nullptr);
+    // A build without the file speaks English.
+    (void)ours->load(QStringLiteral(":/translations/arcwright_") + codeOf(language));
+    return ours;
+}
+
 void speak(QCoreApplication& application, Language language) {
     loadTranslations();
     for (auto* old : application.findChildren<QTranslator*>(QString(), Qt::FindDirectChildrenOnly)) {
@@ -83,11 +93,9 @@ void speak(QCoreApplication& application, Language language) {
     if (language != Language::English && (qt->load(name, QStringLiteral(":/translations")) ||
                                           qt->load(name, QLibraryInfo::path(QLibraryInfo::TranslationsPath))))
         QCoreApplication::installTranslator(qt);
-    auto* ours = new Translator(
-        language == Language::English ? Translator::Phrases::AsTheyAre : Translator::Phrases::Spoken, locale,
-        &application);
-    if (ours->load(QStringLiteral(":/translations/arcwright_") + codeOf(language)))
-        QCoreApplication::installTranslator(ours);
+    auto* ours = translatorFor(language, locale).release();
+    ours->setParent(&application);
+    QCoreApplication::installTranslator(ours);
 }
 
 Language spokenLanguage() {

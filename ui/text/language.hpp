@@ -5,12 +5,16 @@
 #pragma once
 #include <QString>
 
+#include <memory>
 #include <optional>
 #include <span>
 
 class QCoreApplication;
+class QLocale;
 
 namespace arc::ui::text {
+
+class Translator;
 
 enum class Language { English, Spanish, German };
 
@@ -31,6 +35,9 @@ Language systemLanguage();
 
 /// The one after it in the list, from the last to the first.
 Language nextLanguage(Language language);
+
+/// Our texts in a language, numbers and months as in `locale`: for one who does not go by the window.
+std::unique_ptr<Translator> translatorFor(Language language, const QLocale& locale);
 
 void speak(QCoreApplication& application, Language language);
 /// The language in force; English before speak().

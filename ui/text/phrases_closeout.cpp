@@ -8,6 +8,25 @@ namespace arc::ui::text {
 namespace {
 
 constexpr const char* list[] = {
+    QT_TRANSLATE_NOOP("phrases",
+                      "Treat every fibre as live: never look into a fibre or connector (IEC 60825-2)."),
+    QT_TRANSLATE_NOOP("phrases",
+                      "Fibre ends are glass shards: eye protection, a shard bin, no food at the bench."),
+    QT_TRANSLATE_NOOP("phrases",
+                      "Splicer electrodes carry high voltage: power off and unplug before touching them."),
+    QT_TRANSLATE_NOOP("phrases",
+                      "Alcohol is flammable and an arc ignites gas: ventilate, let it dry, test the air in "
+                      "manholes and pits."),
+    QT_TRANSLATE_NOOP("phrases", "Follow local codes and licensed practice."),
+    QT_TRANSLATE_NOOP("phrases", "power adequate, position adequate"),
+    QT_TRANSLATE_NOOP("phrases", "power adequate, position not adequate"),
+    QT_TRANSLATE_NOOP("phrases", "power not adequate, position adequate"),
+    QT_TRANSLATE_NOOP("phrases", "power not adequate, position not adequate"),
+    QT_TRANSLATE_NOOP("phrases", "1 fibre, 1 run"),
+    QT_TRANSLATE_NOOP("phrases", "1 fibre, {#runs} runs"),
+    QT_TRANSLATE_NOOP("phrases", "{#fibres} fibres, 1 run"),
+    QT_TRANSLATE_NOOP("phrases", "{#fibres} fibres, {#runs} runs"),
+    QT_TRANSLATE_NOOP("phrases", "height {#height}, position {#position}"),
     QT_TRANSLATE_NOOP("phrases", "The mean of 1 splice is {#mean} dB, the limit is {#limit} dB"),
     QT_TRANSLATE_NOOP("phrases", "The mean of {#count} splices is {#mean} dB, the limit is {#limit} dB"),
     QT_TRANSLATE_NOOP("phrases", "{#count} of {#planned} planned splices is missing: {~which}"),
