@@ -56,6 +56,7 @@ Ledger::Ledger(Connection& connection, Clock& clock, Random& random)
 void Ledger::forget() {
     identities_.clear();
     words_.clear();
+    phrases_.clear();
     arcsAdded_ = readingsAdded_ = careAdded_ = 0;
 }
 
@@ -82,20 +83,24 @@ std::int64_t Ledger::identityKey(const Uuid& id) {
     return key;
 }
 
-std::int64_t Ledger::wordKey(const std::string& word) {
-    if (const auto known = words_.find(word); known != words_.end()) return known->second;
+std::int64_t Ledger::keyOf(Keys& known, const std::string& text, const char* find, const char* add) {
+    if (const auto it = known.find(text); it != known.end()) return it->second;
     std::int64_t key = 0;
     {
-        Query q = connection_.query("SELECT key FROM word WHERE text = ?");
-        q.with(word);
+        Query q = connection_.query(find);
+        q.with(text);
         if (q.step()) key = q.integer(0);
     }
     if (key == 0) {
-        connection_.query("INSERT INTO word(text) VALUES (?)").with(word).run();
+        connection_.query(add).with(text).run();
         key = sqlite3_last_insert_rowid(connection_.database().getHandle());
     }
-    if (words_.size() < rememberedLimit) words_.emplace(word, key);
+    if (known.size() < rememberedLimit) known.emplace(text, key);
     return key;
+}
+
+std::int64_t Ledger::wordKey(const std::string& word) {
+    return keyOf(words_, word, "SELECT key FROM word WHERE text = ?", "INSERT INTO word(text) VALUES (?)");
 }
 
 // --- chain
@@ -311,19 +316,34 @@ void Ledger::insertRows(const Batch& batch, std::int64_t journal) {
         while (q.step()) changed.emplace(std::string(q.text(0)), id);
     }
     for (const auto& [kind, id] : changed) showLatestRecord(kind, id);
-    for (const Uuid& id : withdrawn) showLatestArc(id);
+    for (const Uuid& id : withdrawn) {
+        const auto key = findIdentity(id);
+        if (!key) continue;
+        const KnownArc arc{id, *key};
+        dropMentions(arc);
+        showLatestArc(id);
+        addMentions(arc);
+    }
 }
 
 /// Both lists are sorted by arc: each arc is followed by its readings.
 void Ledger::insertSplices(const Batch& batch, std::int64_t journal) {
     auto reading = batch.readings.begin();
+    ArcWords words;
     const auto readingsOf = [&](const KnownArc& arc) {
-        for (; reading != batch.readings.end() && reading->arc == arc.id; ++reading)
+        words.clear();
+        for (; reading != batch.readings.end() && reading->arc == arc.id; ++reading) {
             insertReading(*reading, journal, arc);
+            words.add(reading->reading.fibreA, reading->reading.fibreB, reading->reading.note);
+        }
     };
     const auto readingsBefore = [&](const Uuid* limit) {
-        while (reading != batch.readings.end() && (limit == nullptr || reading->arc < *limit))
-            readingsOf(findArc(reading->arc));
+        while (reading != batch.readings.end() && (limit == nullptr || reading->arc < *limit)) {
+            const KnownArc arc = findArc(reading->arc);
+            dropMentions(arc);
+            readingsOf(arc);
+            addMentions(arc);
+        }
     };
     const auto withdrawals =
         connection_.number("SELECT EXISTS (SELECT 1 FROM record WHERE kind = 'withdrawal' AND live = 1)") != 0
@@ -333,7 +353,15 @@ void Ledger::insertSplices(const Batch& batch, std::int64_t journal) {
         readingsBefore(&version.arc.id.uuid);
         const Uuid& id = version.arc.id.uuid;
         const KnownArc arc = batch.novelty == Novelty::AllArcsNew ? newArc(id) : findArc(id);
-        readingsOf(insertArc(version, journal, arc, withdrawals));
+        const bool fresh = arc.readings == Readings::None;
+        if (!fresh) dropMentions(arc);
+        const KnownArc written = insertArc(version, journal, arc, withdrawals);
+        readingsOf(written);
+        if (!fresh) {
+            addMentions(arc);
+        } else if (written.shows == Shows::Yes) {
+            mention(version.arc.at.ms, written.key, words);
+        }
     }
     readingsBefore(nullptr);
 }
@@ -430,6 +458,44 @@ void Ledger::insertReading(const ReadingVersion& version, std::int64_t journal, 
     } else if (arc.shows == Shows::Yes) {
         ++readingsAdded_;
     }
+}
+
+std::int64_t Ledger::phraseKey(const std::string& text) {
+    return keyOf(phrases_, text, "SELECT key FROM phrase WHERE text = ?",
+                 "INSERT INTO phrase(text) VALUES (?)");
+}
+
+void Ledger::mention(std::int64_t atMs, std::int64_t arcKey, const ArcWords& words) {
+    words.each([&](const std::string& text) {
+        connection_.query("INSERT INTO mention(phrase, at_ms, arc) VALUES (?, ?, ?)")
+            .with(phraseKey(text))
+            .with(atMs)
+            .with(arcKey)
+            .run();
+    });
+}
+
+void Ledger::dropMentions(const KnownArc& arc) {
+    const auto shown = shownWords(connection_, arc.key);
+    if (!shown) return;
+    shown->words.each([&](const std::string& text) {
+        const std::int64_t phrase = phraseKey(text);
+        connection_.query("DELETE FROM mention WHERE phrase = ? AND at_ms = ? AND arc = ?")
+            .with(phrase)
+            .with(shown->atMs)
+            .with(arc.key)
+            .run();
+        connection_
+            .query(
+                "DELETE FROM phrase WHERE key = ?1 AND NOT EXISTS (SELECT 1 FROM mention WHERE phrase = ?1)")
+            .with(phrase)
+            .run();
+        phrases_.erase(text);
+    });
+}
+
+void Ledger::addMentions(const KnownArc& arc) {
+    if (const auto shown = shownWords(connection_, arc.key)) mention(shown->atMs, arc.key, shown->words);
 }
 
 void Ledger::insertSetAside(const SetAsideVersion& row, std::int64_t journal) {

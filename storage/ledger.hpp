@@ -12,6 +12,7 @@
 #include "core/ports.hpp"
 #include "storage/batch.hpp"
 #include "storage/connection.hpp"
+#include "storage/mentions.hpp"
 
 namespace arc::storage {
 
@@ -78,6 +79,8 @@ class Ledger {
     void forget();
 
   private:
+    using Keys = std::unordered_map<std::string, std::int64_t>;
+    std::int64_t keyOf(Keys& known, const std::string& text, const char* find, const char* add);
     struct Writer {
         std::int64_t key;
         Uuid id;
@@ -106,6 +109,11 @@ class Ledger {
     KnownArc findArc(const Uuid& id);
     KnownArc newArc(const Uuid& id);
     void insertReading(const ReadingVersion& version, std::int64_t journal, const KnownArc& arc);
+    std::int64_t phraseKey(const std::string& text);
+    void mention(std::int64_t atMs, std::int64_t arcKey, const ArcWords& words);
+    /// Around a change of an arc that is there already: no longer what it mentions, then what it does now.
+    void dropMentions(const KnownArc& arc);
+    void addMentions(const KnownArc& arc);
     void insertSetAside(const SetAsideVersion& row, std::int64_t journal);
     void showLatestRecord(const std::string& kind, const Uuid& id);
     void showLatestArc(const Uuid& id);
@@ -117,7 +125,7 @@ class Ledger {
     Clock& clock_;
     Random& random_;
     std::unordered_map<Uuid, std::int64_t> identities_;
-    std::unordered_map<std::string, std::int64_t> words_;
+    Keys words_, phrases_;
     std::int64_t arcsAdded_ = 0, readingsAdded_ = 0, careAdded_ = 0;
 };
 

@@ -1,9 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Searching the splices. The hits of a page are found on the narrow columns first; names and words are joined
-// to those few afterwards.
+// to those few afterwards. A text that nothing else narrows down is looked up among phrases and operators first, and only
+// arcs that have one of those are read.
 #include <algorithm>
 
 #include "core/work/notes.hpp"
+#include "storage/mentions.hpp"
 #include "storage/splice_rows.hpp"
 #include "storage/sqlite_book.hpp"
 
@@ -96,83 +98,130 @@ std::string rulesAsTable(const std::vector<Job>& jobs, KeyOf&& keyOf) {
     return "rule(job, splice, average, ceiling, attempts) AS MATERIALIZED (VALUES " + rows + "), ";
 }
 
+/// Where a page is read from.
+enum class From { AllArcs, GivenArcs };
+
+/// One search, asked once or in pieces.
+struct SpliceSearch {
+    const SpliceFilter& filter;
+    PageOrder order;
+    std::optional<PageKey> after;
+    std::string rules;                  ///< of the jobs, as a table
+    std::vector<AcceptanceRule> every;  ///< the same as values
+
+    [[nodiscard]] std::string sql(From from) const;
+    void run(Connection& connection, const std::string& sql, const std::string& givenArcs, std::size_t limit,
+             std::vector<SpliceRow>& rows) const;
+    /// Narrowed by something that has an index of its own.
+    [[nodiscard]] bool isNarrow() const {
+        return filter.job || filter.closure || filter.splicer || filter.cleaver;
+    }
+};
+
+std::string SpliceSearch::sql(From from) const {
+    const bool up = order == PageOrder::OldestFirst;
+    const std::string inOrder =
+        up ? " ORDER BY a.at_ms, a.key, r.channel" : " ORDER BY a.at_ms DESC, a.key DESC, r.channel DESC";
+    std::string sql = "WITH " + rules;
+    sql += "hit AS MATERIALIZED (SELECT a.key AS key, a.journal AS journal, r.channel AS channel FROM ";
+    sql +=
+        from == From::GivenArcs ? "json_each(?12) given CROSS JOIN arc a ON a.key = given.value " : "arc a ";
+    if (!filter.text.empty()) sql += "JOIN word o ON o.key = a.operator ";
+    sql += "JOIN reading r ON r.arc = a.key AND r.live = 1 ";
+    if (!filter.verdicts.empty()) sql += "LEFT JOIN rule ON rule.job = a.job ";
+    sql += "WHERE a.live = 1";
+    const auto narrow = [&sql](bool given, const std::string& condition) {
+        if (given) sql += condition;
+    };
+    narrow(filter.job.has_value(), " AND a.job = (SELECT key FROM identity WHERE id = ?1)");
+    narrow(filter.closure.has_value(), " AND a.closure = (SELECT key FROM identity WHERE id = ?2)");
+    narrow(filter.splicer.has_value(), " AND a.splicer = (SELECT key FROM identity WHERE id = ?3)");
+    narrow(filter.fromMs.has_value(), " AND a.at_ms >= ?4");
+    narrow(filter.toMs.has_value(), " AND a.at_ms < ?5");
+    narrow(filter.lossAbove.has_value(), " AND r.loss_mdb > ?6");
+    narrow(!filter.text.empty(),
+           " AND (r.fibre_a LIKE ?7 ESCAPE '\\' OR r.fibre_b LIKE ?7 ESCAPE '\\' OR r.note LIKE ?7 "
+           "ESCAPE '\\' OR o.text LIKE ?7 ESCAPE '\\')");
+    narrow(after.has_value() && up, " AND a.at_ms >= ?8 AND (a.at_ms > ?8 OR a.key * 32 + r.channel > ?9)");
+    narrow(after.has_value() && !up, " AND a.at_ms <= ?8 AND (a.at_ms < ?8 OR a.key * 32 + r.channel < ?9)");
+    narrow(filter.cleaver.has_value(), " AND a.cleaver = (SELECT key FROM identity WHERE id = ?11)");
+    if (!filter.verdicts.empty()) {
+        sql += " AND (0";
+        for (const auto verdict : filter.verdicts) sql += " OR " + atLeast(verdict, every);
+        sql += ") AND " + verdictNumber() + " IN (-1";
+        for (const auto verdict : filter.verdicts) sql += ", " + std::to_string(static_cast<int>(verdict));
+        sql += ")";
+    }
+    return sql + inOrder + " LIMIT ?10) SELECT " + arcColumns() + ", " + readingColumns() +
+           ", a.key * 32 + r.channel, (SELECT count(DISTINCT v.loss_mdb || '/' || v.fibre_a || '/' || "
+           "v.fibre_b) FROM reading v WHERE v.arc = r.arc AND v.channel = r.channel) FROM hit JOIN arc a "
+           "ON a.key = hit.key AND a.journal = hit.journal" +
+           arcJoins() + "JOIN reading r ON r.arc = hit.key AND r.channel = hit.channel AND r.live = 1" +
+           inOrder;
+}
+
+void SpliceSearch::run(Connection& connection, const std::string& sql, const std::string& givenArcs,
+                       std::size_t limit, std::vector<SpliceRow>& rows) const {
+    const std::string pattern = likePattern(filter.text);
+    Query q = connection.query(sql);
+    const auto idOf = [](const auto& id) { return id ? std::optional(id->uuid) : std::nullopt; };
+    const auto job = idOf(filter.job);
+    const auto closure = idOf(filter.closure);
+    const auto splicer = idOf(filter.splicer);
+    const auto cleaver = idOf(filter.cleaver);
+    q.at(1).with(job).with(closure).with(splicer).with(filter.fromMs).with(filter.toMs);
+    q.with(filter.lossAbove ? std::optional<std::int64_t>(filter.lossAbove->value) : std::nullopt);
+    q.with(pattern);
+    q.with(after ? std::optional(after->atMs) : std::nullopt);
+    q.with(after ? std::optional(after->row) : std::nullopt);
+    q.with(static_cast<std::int64_t>(std::min<std::size_t>(limit, 1u << 30)));
+    if (filter.cleaver) q.at(11).with(cleaver);
+    if (!givenArcs.empty()) q.at(12).with(givenArcs);
+    while (q.step()) {
+        SpliceRow row;
+        row.arc = arcFrom(q);
+        row.reading = readingFrom(q, arcColumnCount);
+        row.row = static_cast<std::uint64_t>(q.integer(arcColumnCount + 9));
+        row.versions = static_cast<int>(q.integer(arcColumnCount + 10));
+        rows.push_back(std::move(row));
+    }
+}
+
+std::string asJson(const std::vector<std::int64_t>& keys) {
+    std::string text = "[";
+    for (const std::int64_t key : keys) text += (text.size() > 1 ? "," : "") + std::to_string(key);
+    return text + "]";
+}
+
 }  // namespace
 
 Result<std::vector<SpliceRow>> SqliteBook::splices(const SpliceFilter& filter, PageOrder order,
                                                    std::optional<PageKey> after, std::size_t limit) {
     return read([&]() -> Result<std::vector<SpliceRow>> {
-        std::string rules;
-        std::vector<AcceptanceRule> every{sampleRules().front()};
+        SpliceSearch search{filter, order, after, {}, {sampleRules().front()}};
         if (!filter.verdicts.empty()) {
             const auto all = jobs();
             if (!all) return tl::unexpected(all.error());
-            for (const Job& one : *all) every.push_back(one.rule);
-            rules = rulesAsTable(*all, [this](const Uuid& id) { return ledger_->findIdentity(id); });
+            for (const Job& one : *all) search.every.push_back(one.rule);
+            search.rules = rulesAsTable(*all, [this](const Uuid& id) { return ledger_->findIdentity(id); });
         }
-        const bool up = order == PageOrder::OldestFirst;
-        const std::string inOrder =
-            up ? " ORDER BY a.at_ms, a.key, r.channel" : " ORDER BY a.at_ms DESC, a.key DESC, r.channel DESC";
-        std::string sql = "WITH " + rules;
-        sql +=
-            "hit AS MATERIALIZED (SELECT a.key AS key, a.journal AS journal, r.channel AS channel FROM arc "
-            "a ";
-        if (!filter.text.empty()) sql += "JOIN word o ON o.key = a.operator ";
-        sql += "JOIN reading r ON r.arc = a.key AND r.live = 1 ";
-        if (!filter.verdicts.empty()) sql += "LEFT JOIN rule ON rule.job = a.job ";
-        sql += "WHERE a.live = 1";
-        const auto narrow = [&sql](bool given, const std::string& condition) {
-            if (given) sql += condition;
-        };
-        narrow(filter.job.has_value(), " AND a.job = (SELECT key FROM identity WHERE id = ?1)");
-        narrow(filter.closure.has_value(), " AND a.closure = (SELECT key FROM identity WHERE id = ?2)");
-        narrow(filter.splicer.has_value(), " AND a.splicer = (SELECT key FROM identity WHERE id = ?3)");
-        narrow(filter.fromMs.has_value(), " AND a.at_ms >= ?4");
-        narrow(filter.toMs.has_value(), " AND a.at_ms < ?5");
-        narrow(filter.lossAbove.has_value(), " AND r.loss_mdb > ?6");
-        narrow(!filter.text.empty(),
-               " AND (r.fibre_a LIKE ?7 ESCAPE '\\' OR r.fibre_b LIKE ?7 ESCAPE '\\' OR r.note LIKE ?7 "
-               "ESCAPE '\\' OR o.text LIKE ?7 ESCAPE '\\')");
-        narrow(after.has_value() && up,
-               " AND a.at_ms >= ?8 AND (a.at_ms > ?8 OR a.key * 32 + r.channel > ?9)");
-        narrow(after.has_value() && !up,
-               " AND a.at_ms <= ?8 AND (a.at_ms < ?8 OR a.key * 32 + r.channel < ?9)");
-        narrow(filter.cleaver.has_value(), " AND a.cleaver = (SELECT key FROM identity WHERE id = ?11)");
-        if (!filter.verdicts.empty()) {
-            sql += " AND (0";
-            for (const auto verdict : filter.verdicts) sql += " OR " + atLeast(verdict, every);
-            sql += ") AND " + verdictNumber() + " IN (-1";
-            for (const auto verdict : filter.verdicts)
-                sql += ", " + std::to_string(static_cast<int>(verdict));
-            sql += ")";
-        }
-        sql += inOrder + " LIMIT ?10) SELECT " + arcColumns() + ", " + readingColumns() +
-               ", a.key * 32 + r.channel, (SELECT count(DISTINCT v.loss_mdb || '/' || v.fibre_a || '/' || "
-               "v.fibre_b) FROM reading v WHERE v.arc = r.arc AND v.channel = r.channel) FROM hit JOIN arc a "
-               "ON a.key = hit.key AND a.journal = hit.journal" +
-               arcJoins() + "JOIN reading r ON r.arc = hit.key AND r.channel = hit.channel AND r.live = 1" +
-               inOrder;
-        const std::string pattern = likePattern(filter.text);
-        Query q = book_.connection->query(sql);
-        const auto idOf = [](const auto& id) { return id ? std::optional(id->uuid) : std::nullopt; };
-        const auto job = idOf(filter.job);
-        const auto closure = idOf(filter.closure);
-        const auto splicer = idOf(filter.splicer);
-        const auto cleaver = idOf(filter.cleaver);
-        q.at(1).with(job).with(closure).with(splicer).with(filter.fromMs).with(filter.toMs);
-        q.with(filter.lossAbove ? std::optional<std::int64_t>(filter.lossAbove->value) : std::nullopt);
-        q.with(pattern);
-        q.with(after ? std::optional(after->atMs) : std::nullopt);
-        q.with(after ? std::optional(after->row) : std::nullopt);
-        q.with(static_cast<std::int64_t>(std::min<std::size_t>(limit, 1u << 30)));
-        if (filter.cleaver) q.at(11).with(cleaver);
+        Connection& connection = *book_.connection;
         std::vector<SpliceRow> rows;
-        while (q.step()) {
-            SpliceRow row;
-            row.arc = arcFrom(q);
-            row.reading = readingFrom(q, arcColumnCount);
-            row.row = static_cast<std::uint64_t>(q.integer(arcColumnCount + 9));
-            row.versions = static_cast<int>(q.integer(arcColumnCount + 10));
-            rows.push_back(std::move(row));
+        if (filter.text.empty() || search.isNarrow()) {
+            search.run(connection, search.sql(From::AllArcs), "", limit, rows);
+            return rows;
+        }
+        MentionSearch mentions(connection, likePattern(filter.text), filter, order, after);
+        if (mentions.texts() == MentionSearch::Texts::Many) {
+            search.run(connection, search.sql(From::AllArcs), "", limit, rows);
+            return rows;
+        }
+        constexpr std::size_t firstPiece = 256, longestPiece = 4'096;
+        const std::string sql = search.sql(From::GivenArcs);
+        for (std::size_t piece = firstPiece; rows.size() < limit; piece = std::min(piece * 2, longestPiece)) {
+            const auto arcs = mentions.next(piece);
+            if (arcs.empty()) break;
+            search.run(connection, sql, asJson(arcs), limit - rows.size(), rows);
         }
         return rows;
     });

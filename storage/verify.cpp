@@ -9,6 +9,7 @@
 
 #include "storage/batch_reader.hpp"
 #include "storage/intake_parts.hpp"
+#include "storage/mentions.hpp"
 #include "storage/migrations.hpp"
 #include "storage/open_book.hpp"
 
@@ -237,6 +238,9 @@ Result<BookVerdict> verifyBook(const std::filesystem::path& book, Progress& prog
             BookVerdict verdict = walkJournal(connection, progress);
             checkIdentity(connection);
             checkDerived(connection);
+            if (const auto wrong = firstWrongMention(connection))
+                throw Difference{"what can be searched for is not what the logbook holds",
+                                 *wrong == 0 ? "" : "arc " + std::to_string(*wrong)};
             checkContents(connection);
             const auto count = [&](const char* sql) {
                 return static_cast<std::uint64_t>(connection.number(sql));

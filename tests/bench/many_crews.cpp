@@ -102,7 +102,10 @@ void gather(const fs::path& file, const std::vector<Crew>& crews, std::int64_t a
     sql.run(
         "CREATE TEMP TABLE log AS SELECT key, row_number() OVER (ORDER BY at_ms) AS place FROM arc WHERE "
         "splicer = " +
-        source + "; CREATE INDEX temp.log_place ON log(place)");
+        source +
+        "; CREATE INDEX temp.log_place ON log(place); CREATE TEMP TABLE said AS SELECT place, phrase, at_ms "
+        "FROM "
+        "log JOIN mention ON mention.arc = log.key; CREATE INDEX temp.said_place ON said(place)");
     sql.run("BEGIN");
     std::int64_t next = step;
     for (std::int64_t from = 1; from <= arcs; from += arcsInATurn) {
@@ -125,12 +128,25 @@ void gather(const fs::path& file, const std::vector<Crew>& crews, std::int64_t a
                 ", channel, journal, live, loss_mdb, cleave_left_cdeg, cleave_right_cdeg, fibre_a, fibre_b, "
                 "attempt, state, note, base FROM log JOIN reading ON reading.arc = log.key WHERE " +
                 turn);
+            sql.run("INSERT INTO mention SELECT phrase, at_ms + " + std::to_string(c * 1'009) + ", " + shifted +
+                    " FROM said WHERE " + turn);
         }
     }
     sql.run(
         "UPDATE total SET arcs = (SELECT count(*) FROM arc WHERE live = 1), readings = (SELECT count(*) FROM "
         "reading WHERE live = 1)");
     sql.run("COMMIT; PRAGMA wal_checkpoint(TRUNCATE)");
+}
+
+/// A few notes, at the far end of a search that begins with the newest.
+void note(World& world, const fs::path& file) {
+    const auto book = world.open(file);
+    const auto rows = must(book->splices({}, PageOrder::OldestFirst, std::nullopt, 1'000));
+    for (std::size_t i = 0; i < rows.size(); i += 100) {
+        Reading noted = rows[i].reading;
+        noted.note = "gusts of wind";
+        must(book->append(ReadingChange{rows[i].arc.id, noted}, {"bench", "bench", {}}));
+    }
 }
 
 using Work = std::function<void(const fs::path&, const Crew&)>;
@@ -147,6 +163,7 @@ int main(int argc, char** argv) {
     const int crews = argc > 1 ? std::atoi(argv[1]) : 200;
     const auto splices = static_cast<std::uint64_t>(argc > 2 ? std::atoll(argv[2]) : 100'000);
     World world(splices);
+    note(world, world.big);
     const fs::path many = world.file("many.arcbook");
     fs::copy_file(world.big, many);
     const auto list = addCrews(world, many, crews);
@@ -179,8 +196,11 @@ int main(int argc, char** argv) {
     rareHere.splicer = ToolId{};
     rareOfJob.text = "no such word";
     rareOfJob.job = JobId{};
-    SpliceFilter rare;
+    SpliceFilter rare, seldom, noted, operatorName;
     rare.text = "no such word";
+    seldom.text = "6911";
+    noted.text = "gusts";
+    operatorName.text = "crew";
     const std::vector<std::pair<std::string, Work>> works{
         {"opening",
          [&world](const fs::path& file, const Crew& crew) {
@@ -202,6 +222,9 @@ int main(int argc, char** argv) {
              drift::analyse(histories, drift::Settings{}, drift::Detail::VerdictsOnly);
          }},
         {"search: a word, anywhere", searchFor(word)},
+        {"search: one fibre of each closure, anywhere", searchFor(seldom)},
+        {"search: a word of a few old notes, anywhere", searchFor(noted)},
+        {"search: an operator, anywhere", searchFor(operatorName)},
         {"search: a word nobody wrote, one splicer", searchFor(rareHere)},
         {"search: a word nobody wrote, one job", searchFor(rareOfJob)},
         {"search: a word nobody wrote, anywhere", searchFor(rare)},

@@ -184,8 +184,9 @@ TEST_F(HostileSatchel, OfAnOlderProgramIsTakenIn) {
         from_, from_.pack(),
         [](const auto& payload) {
             rawSql(payload,
-                   "DROP TABLE headline; DROP INDEX arc_hidden; DROP INDEX reading_hidden; PRAGMA "
-                   "user_version = 1");
+                   std::string(test::backToSchema2) +
+                       "; DROP TABLE headline; DROP INDEX arc_hidden; DROP INDEX reading_hidden; PRAGMA "
+                       "user_version = 1");
         },
         [](SatchelLabel& label) { label.schema = 1; });
     const auto taken = to_.take(older);

@@ -19,6 +19,10 @@ inline void rawSql(const std::filesystem::path& file, const std::string& sql) {
     sqlite3_close(db);
 }
 
+/// Makes of a logbook what an older program would have made of the same entries.
+inline constexpr const char* backToSchema2 =
+    "DROP TABLE mention; DROP TABLE phrase; DROP INDEX arc_operator; PRAGMA user_version = 2";
+
 /// The same satchel with another payload, and a label that says so, signed by the same laptop.
 inline std::filesystem::path forged(Laptop& by, const std::filesystem::path& satchel,
                                     const std::function<void(const std::filesystem::path&)>& changePayload,
