@@ -3655,6 +3655,10 @@
         <source>What would it lose? Offset, tilt, mode fields</source>
         <translation>¿Cuánto perdería? Desplazamiento, inclinación, campos modales</translation>
     </message>
+    <message>
+        <source>Finish it or clear it, then change the look</source>
+        <translation>Termínelo o bórrelo y cambie después el aspecto</translation>
+    </message>
 </context>
 <context>
     <name>arc::ui::MendSheet</name>

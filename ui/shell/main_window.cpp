@@ -248,8 +248,16 @@ bool MainWindow::settled() const {
            m_pages[static_cast<std::size_t>(m_screen)]->settled();
 }
 
+bool MainWindow::losesWords(const QString& next) {
+    const QString field = unsavedWords(*this);
+    if (field.isEmpty()) return false;
+    m_session.tell(Problem{ProblemCode::Refused, text::utf8(tr("what is typed would be lost")),
+                           text::utf8(field), text::utf8(next)});
+    return true;
+}
+
 void MainWindow::setLook(const Theme& theme) {
-    if (theme == currentTheme()) return;
+    if (theme == currentTheme() || losesWords(tr("Finish it or clear it, then change the look"))) return;
     applyTheme(*qApp, theme);
     remember(m_options, QStringLiteral("tone"),
              theme.tone() == Tone::Day ? QStringLiteral("day") : QStringLiteral("night"));
@@ -259,13 +267,9 @@ void MainWindow::setLook(const Theme& theme) {
 }
 
 void MainWindow::setLanguage(text::Language language) {
-    if (language == text::spokenLanguage()) return;
-    if (const QString field = unsavedWords(*this); !field.isEmpty()) {
-        m_session.tell(Problem{ProblemCode::Refused, text::utf8(tr("what is typed would be lost")),
-                               text::utf8(field),
-                               text::utf8(tr("Finish it or clear it, then change the language"))});
+    if (language == text::spokenLanguage() ||
+        losesWords(tr("Finish it or clear it, then change the language")))
         return;
-    }
     text::speak(*qApp, language);
     remember(m_options, QStringLiteral("language"), text::codeOf(language));
     disconnect(&m_session.undo(), nullptr, this, nullptr);

@@ -32,9 +32,8 @@ class MainWindow : public QMainWindow {
     /// Nothing is being worked out for the page that is open.
     [[nodiscard]] bool settled() const;
 
-    /// Changes the look at once; the pages are made anew.
+    // Both at once; the pages are made anew. Refused with a sentence while something typed would be lost.
     void setLook(const Theme& theme);
-    /// Speaks it at once; the pages are made anew. Refuses while something typed would be lost, and says so.
     void setLanguage(text::Language language);
 
   public Q_SLOTS:
@@ -47,6 +46,8 @@ class MainWindow : public QMainWindow {
 
   private:
     void build();
+    /// Whether making the pages anew would lose typed words; then it says so, and what to do `next`.
+    bool losesWords(const QString& next);
     void addActions();
     void showSaved();
     void offerFirstRun();

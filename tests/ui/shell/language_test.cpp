@@ -83,6 +83,8 @@ TEST_F(LanguageTest, whatIsTypedAndNotSavedIsNotLost) {
     QTest::keyClicks(label, QStringLiteral("Crew 4"));
     window->setLanguage(text::Language::Spanish);
     EXPECT_EQ(text::spokenLanguage(), text::Language::English);
+    QTest::keyClick(window.get(), Qt::Key_L, Qt::ControlModifier);
+    EXPECT_EQ(currentTheme().tone(), Tone::Day);
     EXPECT_EQ(label->text(), QStringLiteral("Crew 4"));
     label->clear();
     window->setLanguage(text::Language::Spanish);
