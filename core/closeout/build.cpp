@@ -17,8 +17,8 @@ namespace {
 constexpr std::size_t pageSize = 4096;
 
 /// All readings of the job, oldest first.
-Result<std::vector<SpliceRow>> readSplices(Logbook& book, JobId job, Progress& progress) {
-    std::vector<SpliceRow> rows;
+Result<std::deque<SpliceRow>> readSplices(Logbook& book, JobId job, Progress& progress) {
+    std::deque<SpliceRow> rows;
     SpliceFilter filter;
     filter.job = job;
     std::optional<PageKey> after;

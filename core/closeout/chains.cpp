@@ -80,12 +80,14 @@ FibreEnd fibreEnd(std::string_view name, const Cable* cable) {
 }
 
 std::vector<ClosureSection> sections(const Job& job, const std::vector<Closure>& closures,
-                                     const std::vector<Cable>& cables, std::vector<SpliceRow> rows,
+                                     const std::vector<Cable>& cables, std::deque<SpliceRow> rows,
                                      const EquipmentIndex& equipment) {
     std::map<ClosureId, std::vector<SpliceRow>> byClosure;
     std::vector<SpliceRow> unplaced;
     for (const Closure& closure : closures) byClosure[closure.id];
-    for (SpliceRow& row : rows) {
+    // Each row leaves the one place as it comes to the other: a big job is in memory once.
+    for (; !rows.empty(); rows.pop_front()) {
+        SpliceRow& row = rows.front();
         const auto found = row.arc.closure ? byClosure.find(*row.arc.closure) : byClosure.end();
         if (found != byClosure.end()) {
             found->second.push_back(std::move(row));
@@ -103,7 +105,7 @@ std::vector<ClosureSection> sections(const Job& job, const std::vector<Closure>&
         const Cable* b = find(cables, closure.cableB);
         if (a != nullptr) section.cableA = a->label, section.colourOrderA = a->colourOrder;
         if (b != nullptr) section.cableB = b->label, section.colourOrderB = b->colourOrder;
-        const std::vector<SpliceRow>& own = byClosure[closure.id];
+        const std::vector<SpliceRow> own = std::move(byClosure[closure.id]);
         addSplices(section, own, a, b, equipment);
         if (!closure.plan.empty()) section.completeness = completeness(closure, own, job.rule);
         result.push_back(std::move(section));

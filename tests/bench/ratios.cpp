@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// What the program does beside the plainest way of doing the same, in one run: arc_ratios [READINGS...]
-// (1,000,000 when none is given). With several sizes also how each action grows with the log. Trust the
+// What the program does beside the plainest way of doing the same, in one run:
+//   arc_ratios [READINGS...] [--benchmark_filter=WORDS]
+// (1,000,000 readings when none is given). With several sizes also how each action grows with the log. Trust the
 // ratios, never the times. Needs sqlite3(1) for the import pair.
 #include <algorithm>
 #include <benchmark/benchmark.h>
@@ -374,15 +375,21 @@ void printGrowth(Times& times) {
 
 int main(int argc, char** argv) {
     std::vector<std::uint64_t> sizes;
-    for (int i = 1; i < argc; ++i) sizes.push_back(std::strtoull(argv[i], nullptr, 10));
+    std::vector<char*> handedOn{argv[0]};
+    for (int i = 1; i < argc; ++i) {
+        if (std::string_view(argv[i]).starts_with("--benchmark_"))
+            handedOn.push_back(argv[i]);
+        else
+            sizes.push_back(std::strtoull(argv[i], nullptr, 10));
+    }
     if (sizes.empty()) sizes.push_back(1'000'000);
     if (std::any_of(sizes.begin(), sizes.end(), [](auto size) { return size < 1'000; })) {
         std::fprintf(stderr, "arc_ratios [READINGS...], each of 1000 or more\n");
         return 2;
     }
-    int none = 1;
-    char* name[] = {argv[0], nullptr};
-    benchmark::Initialize(&none, name);
+    int count = static_cast<int>(handedOn.size());
+    handedOn.push_back(nullptr);
+    benchmark::Initialize(&count, handedOn.data());
     Times times;
     for (const auto size : sizes) measure(size, times);
     for (const auto size : sizes) printRatios(size, times);

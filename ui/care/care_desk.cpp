@@ -2,10 +2,26 @@
 #include "ui/care/care_desk.hpp"
 
 #include <algorithm>
+#include <iterator>
 
 namespace arc::ui {
 
 namespace {
+
+/// Care goes by arcs and not by what they lost, which is most of a big history.
+SplicerHistory withoutReadings(const SplicerHistory& history) {
+    SplicerHistory light;
+    light.splicer = history.splicer;
+    light.label = history.label;
+    light.arcs = history.arcs;
+    light.modes = history.modes;
+    light.jobs = history.jobs;
+    light.jobLabels = history.jobLabels;
+    light.cleavers = history.cleavers;
+    light.closures = history.closures;
+    light.events = history.events;
+    return light;
+}
 
 Result<CareLook> lookAround(Session& session, const std::shared_ptr<const DriftView>& drift, Instant now) {
     auto reader = session.reader();
@@ -13,8 +29,10 @@ Result<CareLook> lookAround(Session& session, const std::shared_ptr<const DriftV
     Logbook& book = **reader;
     auto deck = session.workbench().cards(book);
     if (!deck) return tl::unexpected(deck.error());
+    std::vector<SplicerHistory> histories;
+    if (drift) std::ranges::transform(drift->histories, std::back_inserter(histories), withoutReadings);
     auto situation =
-        drift ? care::gather(book, *deck, now, drift->histories) : care::gather(book, *deck, now);
+        drift ? care::gather(book, *deck, now, std::move(histories)) : care::gather(book, *deck, now);
     if (!situation) return tl::unexpected(situation.error());
     auto runs = book.openCareRuns();
     if (!runs) return tl::unexpected(runs.error());

@@ -104,7 +104,13 @@ void CloseoutPage::showJob() {
     m_exceptions->show(record, m_tree->closure());
     m_bar->show(record);
     sayHead();
-    m_records.work(job);
+    // A record of a big job takes long; on another page nobody waits for it.
+    if (isVisible()) m_records.work(job);
+}
+
+void CloseoutPage::showEvent(QShowEvent* event) {
+    Page::showEvent(event);
+    m_records.work(m_tree->job());
 }
 
 void CloseoutPage::sayHead() {

@@ -28,6 +28,9 @@ class CloseoutPage : public Page {
     [[nodiscard]] std::optional<Subject> subject() override;
     [[nodiscard]] bool settled() const override;
 
+  protected:
+    void showEvent(QShowEvent* event) override;
+
   private:
     void build();
     void read();
