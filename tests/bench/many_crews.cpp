@@ -128,8 +128,8 @@ void gather(const fs::path& file, const std::vector<Crew>& crews, std::int64_t a
                 ", channel, journal, live, loss_mdb, cleave_left_cdeg, cleave_right_cdeg, fibre_a, fibre_b, "
                 "attempt, state, note, base FROM log JOIN reading ON reading.arc = log.key WHERE " +
                 turn);
-            sql.run("INSERT INTO mention SELECT phrase, at_ms + " + std::to_string(c * 1'009) + ", " + shifted +
-                    " FROM said WHERE " + turn);
+            sql.run("INSERT INTO mention SELECT phrase, at_ms + " + std::to_string(c * 1'009) + ", " +
+                    shifted + " FROM said WHERE " + turn);
         }
     }
     sql.run(
@@ -177,8 +177,8 @@ int main(int argc, char** argv) {
                     static_cast<unsigned long long>(totals.readings),
                     static_cast<double>(fs::file_size(many)) / 1e9, static_cast<unsigned long long>(splices));
     }
-    const auto searchFor = [&world](SpliceFilter filter) {
-        return [&world, filter](const fs::path& file, const Crew& crew) {
+    const auto searchFor = [&world](SpliceFilter filter, std::size_t rows = 200) {
+        return [&world, filter, rows](const fs::path& file, const Crew& crew) {
             static std::map<std::string, std::unique_ptr<Logbook>> open;
             auto& book = open[file.string()];
             if (!book)
@@ -187,7 +187,7 @@ int main(int argc, char** argv) {
             SpliceFilter of = filter;
             if (of.splicer) of.splicer = crew.splicer.id;
             if (of.job) of.job = crew.job.id;
-            must(book->splices(of, PageOrder::NewestFirst, std::nullopt, 200));
+            must(book->splices(of, PageOrder::NewestFirst, std::nullopt, rows));
         };
     };
     SpliceFilter word, rareHere, rareOfJob;
@@ -196,6 +196,8 @@ int main(int argc, char** argv) {
     rareHere.splicer = ToolId{};
     rareOfJob.text = "no such word";
     rareOfJob.job = JobId{};
+    // As many as the small logbook has: the same answer costs the same.
+    constexpr std::size_t few = 10;
     SpliceFilter rare, seldom, noted, operatorName;
     rare.text = "no such word";
     seldom.text = "6911";
@@ -222,8 +224,8 @@ int main(int argc, char** argv) {
              drift::analyse(histories, drift::Settings{}, drift::Detail::VerdictsOnly);
          }},
         {"search: a word, anywhere", searchFor(word)},
-        {"search: one fibre of each closure, anywhere", searchFor(seldom)},
-        {"search: a word of a few old notes, anywhere", searchFor(noted)},
+        {"search: one fibre of each closure, anywhere", searchFor(seldom, few)},
+        {"search: a word of a few old notes, anywhere", searchFor(noted, few)},
         {"search: an operator, anywhere", searchFor(operatorName)},
         {"search: a word nobody wrote, one splicer", searchFor(rareHere)},
         {"search: a word nobody wrote, one job", searchFor(rareOfJob)},
