@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Searching the splices. The hits of a page are found on the narrow columns first; names and words are joined
-// to those few afterwards. A text that nothing else narrows down is looked up among phrases and operators first, and only
-// arcs that have one of those are read.
+// to those few afterwards. A text that nothing else narrows down is looked up among phrases and operators
+// first, and only arcs that have one of those are read.
 #include <algorithm>
 
 #include "core/work/notes.hpp"
@@ -216,9 +216,10 @@ Result<std::vector<SpliceRow>> SqliteBook::splices(const SpliceFilter& filter, P
             search.run(connection, search.sql(From::AllArcs), "", limit, rows);
             return rows;
         }
-        constexpr std::size_t firstPiece = 256, longestPiece = 4'096;
+        constexpr std::size_t longestPiece = 4'096;
         const std::string sql = search.sql(From::GivenArcs);
-        for (std::size_t piece = firstPiece; rows.size() < limit; piece = std::min(piece * 2, longestPiece)) {
+        for (std::size_t piece = std::clamp<std::size_t>(limit, 16, 256); rows.size() < limit;
+             piece = std::min(piece * 2, longestPiece)) {
             const auto arcs = mentions.next(piece);
             if (arcs.empty()) break;
             search.run(connection, sql, asJson(arcs), limit - rows.size(), rows);

@@ -48,6 +48,7 @@ scenario::Scenario steadyScenario(std::uint64_t readings) {
     work.cleaver = "C-01";
     work.job = "J-1";
     work.arcsPerDay = 50;
+    work.operatorName = "crew 1";
     for (std::uint64_t made = 0; made < readings; made += perClosure) {
         scenario::ClosureSetting closure;
         closure.label = "K-" + std::to_string(made / perClosure + 1);

@@ -70,28 +70,26 @@ inline std::string contents(const std::filesystem::path& file) {
 
 enum class Bits { OneOfEachByte, All };
 
-/// Flips bits of every file in turn and expects the verification to notice each; puts all back. Answers how
+/// Flips bits of a file of a record and expects the verification to notice each; puts all back. Answers how
 /// many were flipped.
-inline std::size_t flipBits(const std::filesystem::path& folder, Bits bits) {
+inline std::size_t flipBits(const std::filesystem::path& path, Bits bits) {
     NoProgress progress;
     std::size_t flips = 0;
-    for (const auto& entry : std::filesystem::directory_iterator(folder)) {
-        const std::string bytes = contents(entry.path());
-        const int file = ::open(entry.path().c_str(), O_WRONLY | O_CLOEXEC);
-        EXPECT_GE(file, 0);
-        for (std::size_t i = 0; i < bytes.size(); ++i) {
-            for (std::size_t bit = 0; bit < 8; ++bit) {
-                if (bits == Bits::OneOfEachByte && bit != i % 8) continue;
-                const char flipped = static_cast<char>(bytes[i] ^ (1 << bit));
-                EXPECT_EQ(::pwrite(file, &flipped, 1, static_cast<off_t>(i)), 1);
-                if (storage::verifyCloseout(folder, progress))
-                    ADD_FAILURE() << entry.path().filename() << ", byte " << i << ", bit " << bit;
-                ++flips;
-            }
-            EXPECT_EQ(::pwrite(file, &bytes[i], 1, static_cast<off_t>(i)), 1);
+    const std::string bytes = contents(path);
+    const int file = ::open(path.c_str(), O_WRONLY | O_CLOEXEC);
+    EXPECT_GE(file, 0);
+    for (std::size_t i = 0; i < bytes.size(); ++i) {
+        for (std::size_t bit = 0; bit < 8; ++bit) {
+            if (bits == Bits::OneOfEachByte && bit != i % 8) continue;
+            const char flipped = static_cast<char>(bytes[i] ^ (1 << bit));
+            EXPECT_EQ(::pwrite(file, &flipped, 1, static_cast<off_t>(i)), 1);
+            if (storage::verifyCloseout(path.parent_path(), progress))
+                ADD_FAILURE() << path.filename() << ", byte " << i << ", bit " << bit;
+            ++flips;
         }
-        ::close(file);
+        EXPECT_EQ(::pwrite(file, &bytes[i], 1, static_cast<off_t>(i)), 1);
     }
+    ::close(file);
     return flips;
 }
 
