@@ -287,6 +287,11 @@ void Ledger::insertJournal(const JournalRow& row, std::int64_t deviceKey) {
 // -----------------------------------------------------------------------------------------------------
 
 void Ledger::insertRows(const Batch& batch, std::int64_t journal) {
+    // Phrases go again, unlike words; another connection may have removed some.
+    if (const auto others = connection_.number("PRAGMA data_version"); others != othersWrote_) {
+        phrases_.clear();
+        othersWrote_ = others;
+    }
     std::set<std::pair<std::string, Uuid>> changed;
     std::set<Uuid> withdrawn;
     for (const auto& version : batch.records) {

@@ -126,6 +126,7 @@ class Ledger {
     Random& random_;
     std::unordered_map<Uuid, std::int64_t> identities_;
     Keys words_, phrases_;
+    std::int64_t othersWrote_ = 0;
     std::int64_t arcsAdded_ = 0, readingsAdded_ = 0, careAdded_ = 0;
 };
 
