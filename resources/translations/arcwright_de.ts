@@ -3034,10 +3034,6 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>%1 tools: %2 splicers, %3 cleavers, %4 strippers</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>uses in the book: %1</source>
         <translation type="unfinished"></translation>
     </message>
@@ -3071,6 +3067,10 @@
     </message>
     <message>
         <source>%1 of %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Splicers: %1 · cleavers: %2 · strippers: %3</source>
         <translation type="unfinished"></translation>
     </message>
 </context>

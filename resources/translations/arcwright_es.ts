@@ -3034,10 +3034,6 @@
         <translation>Mirando las herramientas…</translation>
     </message>
     <message>
-        <source>%1 tools: %2 splicers, %3 cleavers, %4 strippers</source>
-        <translation>%1 herramientas: %2 empalmadoras, %3 cortadoras, %4 peladoras</translation>
-    </message>
-    <message>
         <source>uses in the book: %1</source>
         <translation>usos en la bitácora: %1</translation>
     </message>
@@ -3072,6 +3068,10 @@
     <message>
         <source>%1 of %2</source>
         <translation>%1 de %2</translation>
+    </message>
+    <message>
+        <source>Splicers: %1 · cleavers: %2 · strippers: %3</source>
+        <translation>Empalmadoras: %1 · cortadoras: %2 · peladoras: %3</translation>
     </message>
 </context>
 <context>

@@ -213,8 +213,7 @@ void KitPage::readAgain() {
         connect(card, &ToolCard::picked, this, [this, id = life.tool.id] { choose(id); });
         m_cards.push_back(card);
     }
-    m_head->setLine(tr("%1 tools: %2 splicers, %3 cleavers, %4 strippers")
-                        .arg(m_look->lives.size())
+    m_head->setLine(tr("Splicers: %1 · cleavers: %2 · strippers: %3")
                         .arg(splicers)
                         .arg(cleavers)
                         .arg(m_look->lives.size() - static_cast<std::size_t>(splicers + cleavers)));

@@ -2,6 +2,7 @@
 #include "ui/widgets/words.hpp"
 
 #include <QFrame>
+#include <QKeyEvent>
 #include <QLabel>
 #include <QPushButton>
 #include <QStyle>
@@ -28,9 +29,28 @@ void setState(QLabel* label, const QString& state) {
     restyle(label);
 }
 
+namespace {
+
+/// Enter presses the button that has the keyboard, wherever it stands: Qt by itself leaves Enter to the default button
+/// of a dialog, and to nobody on a page.
+class EnterPresses final : public QPushButton {
+  public:
+    using QPushButton::QPushButton;
+
+  protected:
+    void keyPressEvent(QKeyEvent* event) override {
+        if (event->key() != Qt::Key_Return && event->key() != Qt::Key_Enter)
+            QPushButton::keyPressEvent(event);
+        else if (!event->isAutoRepeat())
+            click();
+    }
+};
+
+}  // namespace
+
 QPushButton* button(const QString& text, ButtonKind kind, QWidget* parent, const QString& iconName) {
     static constexpr std::array names{"usual", "primary", "wide", "danger", "quiet", "choice"};
-    auto* made = new QPushButton(text, parent);
+    auto* made = new EnterPresses(text, parent);
     made->setProperty("kind", QString::fromLatin1(names[static_cast<std::size_t>(kind)]));
     made->setAccessibleName(QString(text).remove(QLatin1Char('&')));
     made->setCursor(Qt::PointingHandCursor);
