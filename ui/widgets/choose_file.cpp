@@ -4,6 +4,7 @@
 #include <QAbstractFileIconProvider>
 #include <QFileDialog>
 #include <QFileInfo>
+#include <QToolButton>
 
 #include "ui/theme/icons.hpp"
 #include "ui/theme/theme.hpp"
@@ -16,7 +17,7 @@ class BlindIconProvider final : public QAbstractFileIconProvider {
   public:
     [[nodiscard]] QIcon icon(IconType type) const override {
         const bool folder = type == Folder || type == Drive || type == Computer || type == Desktop;
-        return ui::icon(folder ? QStringLiteral("kit") : QStringLiteral("table"),
+        return ui::icon(folder ? QStringLiteral("folder") : QStringLiteral("table"),
                         currentTheme().colour(Role::Accent));
     }
     [[nodiscard]] QIcon icon(const QFileInfo& info) const override {
@@ -34,6 +35,16 @@ QFileDialog* dialog(QWidget* parent, const QString& title) {
     made->setOption(QFileDialog::DontUseNativeDialog);
     made->setOption(QFileDialog::DontUseCustomDirectoryIcons);
     made->setIconProvider(&provider);
+    // Qt's names of the buttons in the dialog, and our pictures for them.
+    for (const auto& [name, picture] :
+         std::initializer_list<std::pair<const char*, const char*>>{{"backButton", "back"},
+                                                                    {"forwardButton", "forward"},
+                                                                    {"toParentButton", "up"},
+                                                                    {"newFolderButton", "add"}})
+        if (auto* one = made->findChild<QToolButton*>(QString::fromLatin1(name)))
+            one->setIcon(icon(QString::fromLatin1(picture), currentTheme().colour(Role::Accent)));
+    for (const char* name : {"listModeButton", "detailModeButton"})
+        if (auto* one = made->findChild<QToolButton*>(QString::fromLatin1(name))) one->hide();
     made->resize(currentTheme().px(860), currentTheme().px(560));
     return made;
 }

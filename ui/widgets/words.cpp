@@ -31,15 +31,17 @@ void setState(QLabel* label, const QString& state) {
 
 namespace {
 
-/// Enter presses the button that has the keyboard, wherever it stands: Qt by itself leaves Enter to the default button
-/// of a dialog, and to nobody on a page.
+/// Enter presses the button that has the keyboard, wherever it stands: Qt by itself leaves Enter to the
+/// default button of a dialog, and to nobody on a page.
 class EnterPresses final : public QPushButton {
   public:
     using QPushButton::QPushButton;
 
   protected:
     void keyPressEvent(QKeyEvent* event) override {
-        if (event->key() != Qt::Key_Return && event->key() != Qt::Key_Enter)
+        const bool enter = event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter;
+        // With another key held it means something else: Ctrl+Enter saves a sheet.
+        if (!enter || (event->modifiers() & ~Qt::KeypadModifier) != Qt::NoModifier)
             QPushButton::keyPressEvent(event);
         else if (!event->isAutoRepeat())
             click();

@@ -24,6 +24,8 @@ TEST(EnterPresses, theButtonThatHasTheKeyboardOnAPage) {
     QTest::keyClick(made, Qt::Key_Enter, Qt::KeypadModifier);
     QTest::keyClick(made, Qt::Key_Space);
     EXPECT_EQ(pressed, 3);
+    QTest::keyClick(made, Qt::Key_Return, Qt::ControlModifier);
+    EXPECT_EQ(pressed, 3) << "Ctrl+Enter belongs to the sheet the button stands on";
     made->setEnabled(false);
     QTest::keyClick(made, Qt::Key_Return);
     EXPECT_EQ(pressed, 3);
