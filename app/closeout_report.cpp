@@ -7,6 +7,7 @@
 #include "core/care/queues.hpp"
 #include "core/closeout/owed.hpp"
 #include "storage/care_cards.hpp"
+#include "storage/closeout_attachments.hpp"
 #include "storage/closeout_folder.hpp"
 #include "storage/device_key.hpp"
 #include "storage/export_list.hpp"
@@ -89,6 +90,8 @@ Result<CloseoutWritten> writeCloseoutFolder(Logbook& book, const CloseoutRequest
     if (!key) return tl::unexpected(key.error());
     auto stage = storage::CloseoutStage::begin(request.folder);
     if (!stage) return tl::unexpected(stage.error());
+    if (auto added = storage::addAttachments(book, *record, *stage); !added)
+        return tl::unexpected(added.error());
 #ifdef ARC_PRINT
     // In a window this thread is not the one of the application, which is there already.
     const print::PrintApplication application;
@@ -108,6 +111,7 @@ Result<CloseoutWritten> writeCloseoutFolder(Logbook& book, const CloseoutRequest
     if (auto done = pages.get(); !done) return tl::unexpected(done.error());
     if (!exported) return tl::unexpected(exported.error());
     written.files.emplace_back(pdfName);
+    for (const auto& attached : record->attachments) written.files.push_back(attached.file);
     auto sealed = stage->seal(*record, *key, progress);
     if (!sealed) return tl::unexpected(sealed.error());
     written.manifestSha256 = *sealed;

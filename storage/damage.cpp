@@ -79,7 +79,7 @@ std::optional<std::string> look(Connection& connection) {
         if (bytes < expected) return "the file is cut off";
     }
     for (const char* table : {"identity", "word", "device", "book", "journal", "record", "attachment", "arc",
-                              "reading", "set_aside", "total", "headline"})
+                              "reading", "set_aside", "total", "headline", "phrase", "mention"})
         connection.query(std::string("SELECT 1 FROM ") + table + " LIMIT 1").step();
     {
         Query q = connection.query(

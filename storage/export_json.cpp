@@ -228,6 +228,14 @@ Json whole(const Record& record) {
                                         {"allowed", budgetLines(budget.allowed, budget.allowedDb)},
                                         {"as_spliced", budgetLines(budget.asSpliced, budget.asSplicedDb)}});
     json["link_budget_note"] = record.budgetNote;
+    json["attachments"] = list();
+    for (const AttachedFile& file : record.attachments)
+        json["attachments"].push_back({{"file", file.file},
+                                       {"name", file.name},
+                                       {"media_type", file.mediaType},
+                                       {"where", file.where},
+                                       {"bytes", file.bytes},
+                                       {"sha256", file.sha256}});
     json["cautions"] = cautions;
     return json;
 }

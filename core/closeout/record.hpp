@@ -123,6 +123,16 @@ struct Equipment {
     std::vector<care::OwedStretch> owed;  ///< overlapping its use here
 };
 
+/// A photo or note of the job, a file beside the record.
+struct AttachedFile {
+    std::string file;  ///< its name beside the record
+    std::string name;  ///< as it was attached
+    std::string mediaType;
+    std::string where;  ///< "closure HR-17", "HR-17, splice of 2031-03-03T08:00:00+01:00 on S-01"
+    std::uint64_t bytes = 0;
+    std::string sha256;  ///< lower-case hex
+};
+
 /// Sums of Completeness over closures.
 struct PlanTotals {
     int planned = 0;
@@ -151,8 +161,9 @@ struct Record {
     std::vector<ClosureSection> closures;
     std::vector<Equipment> equipment;
     std::vector<Exception> exceptions;
-    std::vector<LinkBudget> budgets;  ///< one per wavelength; empty when a cable length is not known
-    std::string budgetNote;           ///< why there is no budget, or what it assumes
+    std::vector<LinkBudget> budgets;        ///< one per wavelength; empty when a cable length is not known
+    std::string budgetNote;                 ///< why there is no budget, or what it assumes
+    std::vector<AttachedFile> attachments;  ///< known once their files are written
 };
 
 std::string_view word(RecordState state);      ///< "draft", "final"

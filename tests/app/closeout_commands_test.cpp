@@ -163,6 +163,64 @@ TEST_F(CloseoutCommand, WordsStandOnTheirBaseline) {
     EXPECT_LT(std::stod(box[2]), baseline + 4);
 }
 
+TEST_F(CloseoutCommand, PhotosAndNotesLieBesideTheRecordNamedWithTheirHashes) {
+    const std::string photo("\xff\xd8\xff\xe0 a tray, seen from above", 29);
+    {
+        auto book = storage::openLogbook(path(), storage::OpenMode::ReadWrite, clock, random);
+        CareRecord care;
+        care.id = test::idOf<CareId>(71);
+        care.tool = test::idOf<ToolId>(test::splicerNumber);
+        care.at = test::at("2031-03-03T07:00:00+01:00");
+        care.action = "groove_clean";
+        CareRecord elsewhere = care;
+        elsewhere.id = test::idOf<CareId>(72);
+        elsewhere.at = test::at("2031-04-03T07:00:00+02:00");
+        append(
+            **book,
+            {care, elsewhere,
+             Attachment{test::idOf<EntryId>(1), test::idOf<ClosureId>(1).uuid, "tray 1.jpg", "image/jpeg",
+                        photo},
+             Attachment{test::idOf<EntryId>(2), test::idOf<ArcId>(6).uuid, "../Übergabe.txt", "text/plain",
+                        "short"},
+             Attachment{test::idOf<EntryId>(3), care.id.uuid, "groove.jpg", "image/jpeg", photo + "2"},
+             Attachment{test::idOf<EntryId>(4), elsewhere.id.uuid, "later.jpg", "image/jpeg", photo + "3"}});
+    }
+    ASSERT_EQ(run({"--out", folder("draft")}).code, 0);
+    const fs::path record = folder("draft");
+    const json data = json::parse(test::contents(record / "record.json"));
+    ASSERT_EQ(data.at("attachments").size(), 3u) << "care after the job is not of the job";
+    const std::vector<std::string> files{"attachment-001-tray_1.jpg", "attachment-002-",
+                                         "attachment-003-groove.jpg"};
+    const std::vector<std::string> where{"closure HR-17",
+                                         "HR-17, splice of 2031-03-03T08:10:00+01:00 on S-01",
+                                         "S-01, groove_clean of 2031-03-03T07:00:00+01:00"};
+    for (std::size_t i = 0; i < files.size(); ++i) {
+        const json& one = data["attachments"][i];
+        const std::string file = one["file"];
+        EXPECT_TRUE(file.starts_with(files[i])) << file;
+        EXPECT_EQ(one["where"], where[i]);
+        // By a tool that is not ours.
+        const auto sum = shell("sha256sum < '" + (record / file).string() + "'");
+        EXPECT_EQ(one["sha256"], sum.text.substr(0, 64)) << sum.text;
+        EXPECT_NE(
+            test::contents(record / "manifest.json").find(sum.text.substr(0, 64) + "\", \"name\": \"" + file),
+            std::string::npos);
+    }
+    EXPECT_EQ(test::contents(record / files[0]), photo);
+    EXPECT_EQ(data["attachments"][1]["name"], "../Übergabe.txt") << "as it was attached";
+    const auto schema = shell("python3 -m jsonschema -i '" + (record / "record.json").string() +
+                              "' '" ARC_SOURCE_DIR "/resources/closeout/closeout-record-1.schema.json'");
+    EXPECT_EQ(schema.code, 0) << schema.text;
+    NoProgress progress;
+    ASSERT_TRUE(storage::verifyCloseout(record, progress));
+    // A draft with its attachments gives way to the next one.
+    ASSERT_EQ(run({"--out", folder("draft")}).code, 0);
+    std::ofstream(record / files[0], std::ios::binary) << photo << "!";
+    const auto changed = storage::verifyCloseout(record, progress);
+    ASSERT_FALSE(changed);
+    EXPECT_EQ(changed.error().what.find(files[0]), 0u) << changed.error().what;
+}
+
 TEST_F(CloseoutCommand, AChangedBitOfAnyFileIsFoundThePagesToo) {
     ASSERT_EQ(run({"--out", folder("draft")}).code, 0);
     // Pages, workbook, two tables of data, manifest, signature.

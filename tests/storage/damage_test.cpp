@@ -44,8 +44,9 @@ class DamageTest : public ::testing::Test {
         disk << std::string(bytes, with);
     }
     void damagePage(std::uintmax_t page) { overwrite((page - 1) * pageBytes, pageBytes, '\x5a'); }
-    /// The first leaf below a root.
-    std::uintmax_t leafOf(const std::string& name) {
+    enum class Leaf { First, Middle };
+    /// A leaf below a root.
+    std::uintmax_t leafOf(const std::string& name, Leaf which = Leaf::First) {
         std::uintmax_t page = roots_.at(name);
         std::ifstream disk(file(), std::ios::binary);
         for (;;) {
@@ -55,7 +56,9 @@ class DamageTest : public ::testing::Test {
             const auto byte = [&bytes](std::size_t i) { return static_cast<unsigned char>(bytes[i]); };
             // Inner pages of tables and of indices, SQLite's file format 1.6.
             if (byte(0) != 0x05 && byte(0) != 0x02) return page;
-            const std::size_t cell = byte(12) * 256u + byte(13);
+            const std::size_t cells = byte(3) * 256u + byte(4);
+            const std::size_t at = 12 + 2 * (which == Leaf::Middle ? cells / 2 : 0);
+            const std::size_t cell = byte(at) * 256u + byte(at + 1);
             page =
                 byte(cell) * 16'777'216u + byte(cell + 1) * 65'536u + byte(cell + 2) * 256u + byte(cell + 3);
         }
@@ -134,6 +137,60 @@ TEST_F(DamageTest, AHeaderOfZeroes) {
 TEST_F(DamageTest, AFirstPageOfRubbish) {
     damagePage(1);
     expectReadOnlyAndRescuable(300);
+}
+
+/// Too large to be looked at whole before it opens.
+class BigDamageTest : public DamageTest {
+  protected:
+    void SetUp() override {
+        DamageTest::SetUp();
+        auto book = openLogbook(file(), OpenMode::ReadWrite, clock_, random_).value();
+        const auto tool = book->tools()->front().id;
+        CareRecord care;
+        care.id = makeId<CareId>(clock_, random_);
+        care.tool = tool;
+        care.at = {1'900'000'000'000, 0};
+        care.action = "groove_clean";
+        ASSERT_TRUE(book->append(care, test::testContext));
+        for (int i = 0; i < 3; ++i) {
+            const Attachment photo{makeId<EntryId>(clock_, random_), care.id.uuid, "p.jpg", "image/jpeg",
+                                   std::string(7 << 20, static_cast<char>('a' + i))};
+            ASSERT_TRUE(book->append(photo, test::testContext));
+        }
+        book.reset();
+        Connection(file(), Access::ReadWrite).execute("PRAGMA wal_checkpoint(TRUNCATE)");
+        ASSERT_GT(std::filesystem::file_size(file()), 16u << 20);
+        damagePage(leafOf("reading", Leaf::Middle));
+    }
+};
+
+TEST_F(BigDamageTest, APageMetWhileReadingEndsInASentenceAndFromThenOnItIsForReadingOnly) {
+    auto book = openLogbook(file(), OpenMode::ReadWrite, clock_, random_);
+    ASSERT_TRUE(book) << "it is not looked at whole before it opens";
+    EXPECT_FALSE(knownDamage(file()));
+    const auto met = (*book)->splices({}, PageOrder::OldestFirst, {}, 10'000);
+    ASSERT_FALSE(met);
+    EXPECT_EQ(met.error().code, ProblemCode::Damaged) << met.error().sentence();
+    EXPECT_NE(met.error().sentence().find("a part of the logbook file is damaged"), std::string::npos);
+    EXPECT_NE(met.error().sentence().find("rescue"), std::string::npos);
+    const auto saved = (*book)->append(Setting{"a", "1"}, test::testContext);
+    ASSERT_FALSE(saved) << "nothing is acknowledged in a damaged logbook";
+    EXPECT_EQ(saved.error().code, ProblemCode::Damaged);
+    book->reset();
+    expectReadOnlyAndRescuable(200);
+}
+
+TEST_F(BigDamageTest, TheCheckAfterOpeningFindsAPageNobodyRead) {
+    auto book = openLogbook(file(), OpenMode::ReadWrite, clock_, random_);
+    ASSERT_TRUE(book);
+    NoProgress unwatched;
+    const auto checked = checkPages(file(), unwatched);
+    ASSERT_FALSE(checked);
+    EXPECT_EQ(checked.error().code, ProblemCode::Damaged) << checked.error().sentence();
+    EXPECT_EQ(bookState(file())->access, BookAccess::Damaged);
+    EXPECT_FALSE((*book)->append(Setting{"a", "1"}, test::testContext));
+    book->reset();
+    expectReadOnlyAndRescuable(200);
 }
 
 TEST_F(DamageTest, NothingIsAcknowledgedOnceItIsKnown) {

@@ -10,6 +10,7 @@
 #include <QPushButton>
 
 #include <gtest/gtest.h>
+#include <set>
 
 #include "core/closeout/paper.hpp"
 #include "tests/support/ui_rig.hpp"
@@ -86,6 +87,61 @@ TEST_F(CloseoutScreen, ShowsWhatIsMissingAndWhatIsOverTheLimit) {
     auto* tree = page->findChild<JobTree*>();
     EXPECT_EQ(tree->job(), job);
     EXPECT_EQ(tree->topLevelItem(0)->childCount(), 1);
+}
+
+TEST_F(CloseoutScreen, ShowsEveryKindOfExceptionAndAsksForADispositionOfEach) {
+    const auto closure = rig.reopened()->closures(job)->front();
+    const auto splicer = rig.reopened()->tools()->front();
+    const auto first = rig.reopened()->splices({}, PageOrder::OldestFirst, {}, 10).value().front();
+    MeasuredLoss fromOneEnd;
+    fromOneEnd.id = rig.newId<EntryId>();
+    fromOneEnd.job = job;
+    fromOneEnd.closure = closure.id;
+    fromOneEnd.fibre = "1";
+    fromOneEnd.aToB = 40_mdb;
+    fromOneEnd.at = rig.clock.now();
+    rig.write(fromOneEnd);
+    Reading corrected = first.reading;
+    corrected.loss = 50_mdb;
+    rig.write(ReadingChange{first.arc.id, corrected});
+    CareRecord electrodes;
+    electrodes.id = rig.newId<CareId>();
+    electrodes.tool = splicer.id;
+    electrodes.at = rig.clock.now();
+    electrodes.action = action::electrodeReplace;
+    rig.write(electrodes);
+    rig.write(HoldOverride{rig.newId<EntryId>(), splicer.id, "arc_calibration", "Mira", "the train leaves",
+                           rig.clock.now()});
+    SpliceArc after = first.arc;
+    after.id = rig.newId<ArcId>();
+    after.at = rig.clock.now();
+    after.readings = {first.reading};
+    after.readings[0].fibreA = after.readings[0].fibreB = "9";
+    rig.write(after);
+    session->noteChange();
+    const auto shown = [&] {
+        std::set<closeout::ExceptionKind> kinds;
+        for (int i = 0; i < list()->rowCount(); ++i) kinds.insert(list()->at(i).kind);
+        return kinds;
+    };
+    using Kind = closeout::ExceptionKind;
+    EXPECT_TRUE(eventually([&] { return page->settled() && shown().contains(Kind::OneWay); }));
+    for (const Kind kind : {Kind::OverLimit, Kind::Missing, Kind::Unplanned, Kind::CalibrationOwed,
+                            Kind::OverrideUsed, Kind::OneWay, Kind::Corrected})
+        EXPECT_TRUE(shown().contains(kind)) << closeout::word(kind);
+    bool named = false;
+    for (int i = 0; i < list()->rowCount(); ++i)
+        for (const int role : {Qt::DisplayRole, Qt::ToolTipRole, Qt::AccessibleTextRole})
+            named = named || list()->index(i).data(role).toString().contains("One-way only");
+    EXPECT_TRUE(named) << "in words";
+    EXPECT_GE(list()->firstOpen(), 0);
+    view()->setFocus();
+    view()->selectAll();
+    QTest::keyClick(view(), Qt::Key_A);
+    QTest::keyClicks(QApplication::focusWidget(), "seen and agreed");
+    QTest::keyClick(QApplication::focusWidget(), Qt::Key_Return);
+    EXPECT_TRUE(eventually([&] { return page->settled() && list()->firstOpen() < 0; }));
+    EXPECT_EQ(rig.reopened()->dispositions(job)->size(), static_cast<std::size_t>(list()->rowCount()));
 }
 
 TEST_F(CloseoutScreen, EveryExceptionIsDecidedByKeyboardWithNameAndReason) {
