@@ -339,7 +339,8 @@ void Ledger::insertSplices(const Batch& batch, std::int64_t journal) {
         words.clear();
         for (; reading != batch.readings.end() && reading->arc == arc.id; ++reading) {
             insertReading(*reading, journal, arc);
-            words.add(reading->reading.fibreA, reading->reading.fibreB, reading->reading.note);
+            const Reading& r = reading->reading;
+            words.add(r.fibreA, r.fibreB, r.note, r.loss, r.state);
         }
     };
     const auto readingsBefore = [&](const Uuid* limit) {

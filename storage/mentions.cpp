@@ -12,6 +12,14 @@ namespace {
 constexpr std::size_t manyTexts = 2'000;
 constexpr std::size_t firstStep = 4, longestStep = 256;
 
+/// As in 0004_marks.sql.
+struct Level {
+    Loss above;
+    const char* mark;
+};
+constexpr Level levels[] = {
+    {Loss{100}, "\x02"}, {Loss{150}, "\x03"}, {Loss{200}, "\x04"}, {Loss{300}, "\x05"}, {Loss{500}, "\x06"}};
+
 constexpr const char* mentionsDown =
     "SELECT at_ms, arc FROM mention WHERE phrase = ?1 AND (at_ms, arc) <= (?2, ?3) AND at_ms >= ?4 ORDER BY "
     "at_ms "
@@ -28,9 +36,30 @@ constexpr const char* operatorsUp =
     "SELECT at_ms, key FROM arc WHERE live = 1 AND operator = ?1 AND (at_ms, key) >= (?2, ?3) AND at_ms < ?4 "
     "ORDER BY at_ms, key LIMIT ?5";
 
+/// Reads names, note, loss and state from column `first` on.
+void addReading(ArcWords& words, const Query& q, int first) {
+    words.add(q.text(first), q.text(first + 1), q.text(first + 2),
+              Loss{static_cast<std::int32_t>(q.integer(first + 3))},
+              static_cast<ReadingState>(q.integer(first + 4)));
+}
+
 }  // namespace
 
-void ArcWords::add(std::string_view fibreA, std::string_view fibreB, std::string_view note) {
+std::string markOfVoided() {
+    return "\x01";
+}
+
+std::optional<std::string> markAbove(Loss loss) {
+    std::optional<std::string> mark;
+    for (const Level& level : levels)
+        if (level.above <= loss) mark = level.mark;
+    return mark;
+}
+
+void ArcWords::add(std::string_view fibreA, std::string_view fibreB, std::string_view note, Loss loss,
+                   ReadingState state) {
+    worst = std::max(worst, loss);
+    if (state == ReadingState::Voided) voided = state;
     const auto line = [this](std::string_view name) {
         if (name.empty()) return;
         if (!names.empty()) names += '\n';
@@ -44,24 +73,30 @@ void ArcWords::add(std::string_view fibreA, std::string_view fibreB, std::string
 void ArcWords::clear() {
     names.clear();
     notes.clear();
+    worst = Loss{};
+    voided = ReadingState::Good;
 }
 
 void ArcWords::each(const std::function<void(const std::string& text)>& use) const {
     if (!names.empty()) use(names);
     for (const std::string& note : notes)
         if (note != names) use(note);
+    if (voided == ReadingState::Voided) use(markOfVoided());
+    for (const Level& level : levels)
+        if (worst > level.above) use(level.mark);
 }
 
 std::optional<ShownWords> shownWords(Connection& connection, std::int64_t arcKey) {
     std::optional<ShownWords> shown;
     Query q = connection.query(
-        "SELECT a.at_ms, r.fibre_a, r.fibre_b, r.note FROM arc a JOIN reading r ON r.arc = a.key AND r.live "
+        "SELECT a.at_ms, r.fibre_a, r.fibre_b, r.note, r.loss_mdb, r.state FROM arc a JOIN reading r ON "
+        "r.arc = a.key AND r.live "
         "= 1 "
         "WHERE a.key = ? AND a.live = 1 ORDER BY r.channel");
     q.with(arcKey);
     while (q.step()) {
         if (!shown) shown.emplace().atMs = q.integer(0);
-        shown->words.add(q.text(1), q.text(2), q.text(3));
+        addReading(shown->words, q, 1);
     }
     return shown;
 }
@@ -82,7 +117,8 @@ std::optional<std::int64_t> firstWrongMention(Connection& connection) {
         words.clear();
     };
     Query q = connection.query(
-        "SELECT a.key, a.at_ms, r.fibre_a, r.fibre_b, r.note FROM arc a JOIN reading r ON r.arc = a.key AND "
+        "SELECT a.key, a.at_ms, r.fibre_a, r.fibre_b, r.note, r.loss_mdb, r.state FROM arc a JOIN reading r "
+        "ON r.arc = a.key AND "
         "r.live = 1 WHERE a.live = 1 ORDER BY a.key, r.channel");
     while (q.step()) {
         if (q.integer(0) != arc) {
@@ -91,7 +127,7 @@ std::optional<std::int64_t> firstWrongMention(Connection& connection) {
             arc = q.integer(0);
             atMs = q.integer(1);
         }
-        words.add(q.text(2), q.text(3), q.text(4));
+        addReading(words, q, 2);
     }
     check();
     if (!complete) return arc;
@@ -104,8 +140,8 @@ std::optional<std::int64_t> firstWrongMention(Connection& connection) {
 
 // --- searching --------------------------------------------------------------------------------------------
 
-MentionSearch::MentionSearch(Connection& connection, const std::string& pattern, const SpliceFilter& filter,
-                             PageOrder order, const std::optional<PageKey>& after)
+MentionSearch::MentionSearch(Connection& connection, const SpliceFilter& filter, PageOrder order,
+                             const std::optional<PageKey>& after)
     : connection_(connection), order_(order) {
     const bool up = order == PageOrder::OldestFirst;
     start_ = up ? Place{filter.fromMs.value_or(INT64_MIN), INT64_MIN}
@@ -116,23 +152,50 @@ MentionSearch::MentionSearch(Connection& connection, const std::string& pattern,
         const Place last{after->atMs, static_cast<std::int64_t>(after->row / 32)};
         if (before(start_, last)) start_ = last;
     }
-    const auto add = [&](const char* texts, const char* places) {
+}
+
+MentionSearch::Texts MentionSearch::look(const std::string& pattern) {
+    const bool up = order_ == PageOrder::OldestFirst;
+    struct Source {
+        const char* texts;
+        const char* places;
+    };
+    for (const Source& source : {Source{"SELECT key FROM phrase WHERE text LIKE ?1 ESCAPE '\\' LIMIT ?2",
+                                        up ? mentionsUp : mentionsDown},
+                                 Source{"SELECT key FROM word WHERE text LIKE ?1 ESCAPE '\\' LIMIT ?2",
+                                        up ? operatorsUp : operatorsDown}}) {
         std::vector<std::int64_t> keys;
         {
-            Query q = connection.query(texts);
+            Query q = connection_.query(source.texts);
             q.with(pattern).with(static_cast<std::int64_t>(manyTexts + 1));
             while (q.step()) keys.push_back(q.integer(0));
         }
-        if (keys.size() > manyTexts) found_ = Texts::Many;
-        for (const std::int64_t key : keys) {
-            if (found_ == Texts::Many) return;
-            Trail trail{places, key, {}, firstStep, {}};
-            refill(trail);
-            if (!trail.ahead.empty()) trails_.push_back(std::move(trail));
+        if (keys.size() > manyTexts) return Texts::Many;
+        for (const std::int64_t key : keys) follow(source.places, key);
+    }
+    order();
+    return Texts::Few;
+}
+
+void MentionSearch::look(const std::vector<std::string>& marks) {
+    for (const std::string& mark : marks) {
+        std::optional<std::int64_t> key;
+        {
+            Query q = connection_.query("SELECT key FROM phrase WHERE text = ?");
+            if (q.with(mark).step()) key = q.integer(0);
         }
-    };
-    add("SELECT key FROM phrase WHERE text LIKE ?1 ESCAPE '\\' LIMIT ?2", up ? mentionsUp : mentionsDown);
-    add("SELECT key FROM word WHERE text LIKE ?1 ESCAPE '\\' LIMIT ?2", up ? operatorsUp : operatorsDown);
+        if (key) follow(order_ == PageOrder::OldestFirst ? mentionsUp : mentionsDown, *key);
+    }
+    order();
+}
+
+void MentionSearch::follow(const char* places, std::int64_t text) {
+    Trail trail{places, text, {}, firstStep, {}};
+    refill(trail);
+    if (!trail.ahead.empty()) trails_.push_back(std::move(trail));
+}
+
+void MentionSearch::order() {
     std::ranges::make_heap(trails_, [this](const Trail& a, const Trail& b) { return later(a, b); });
 }
 

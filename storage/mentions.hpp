@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// What of an arc can be searched for: the fibre names of its readings together as one text, and each note.
-// The tables `phrase` and `mention` say where each stands; see 0003_mentions.sql.
+// What of an arc can be searched for: the fibre names of its readings together as one text, each note, and
+// marks for what is seldom: a voided reading, a high loss. The tables `phrase` and `mention` say where each
+// stands; see 0003_mentions.sql.
 #pragma once
 #include <cstdint>
 #include <functional>
@@ -17,12 +18,20 @@ namespace arc::storage {
 struct ArcWords {
     std::string names;  ///< one a line, in the order of the channels
     std::vector<std::string> notes;
+    Loss worst;
+    ReadingState voided = ReadingState::Good;  ///< Voided when any of them is
 
-    void add(std::string_view fibreA, std::string_view fibreB, std::string_view note);
+    void add(std::string_view fibreA, std::string_view fibreB, std::string_view note, Loss loss,
+             ReadingState state);
     void clear();
     /// Each text once; empty ones are left out.
     void each(const std::function<void(const std::string& text)>& use) const;
 };
+
+/// The phrase of arcs with a voided reading; of arcs with a loss above `loss` or a little below, none where
+/// losses are too common to be worth one.
+std::string markOfVoided();
+std::optional<std::string> markAbove(Loss loss);
 
 /// What the arc mentions as it shows now; nothing when it does not show.
 struct ShownWords {
@@ -35,16 +44,19 @@ std::optional<ShownWords> shownWords(Connection& connection, std::int64_t arcKey
 /// belongs to none; nothing when all is as it should be.
 std::optional<std::int64_t> firstWrongMention(Connection& connection);
 
-/// The arcs that may hold a text, in the order of a page, found by the texts that hold it.
+/// The arcs that mention something, in the order of a page.
 class MentionSearch {
   public:
-    /// `pattern`: of LIKE with the escape \. The page begins after `after`.
-    MentionSearch(Connection& connection, const std::string& pattern, const SpliceFilter& filter,
-                  PageOrder order, const std::optional<PageKey>& after);
+    /// The page begins after `after`.
+    MentionSearch(Connection& connection, const SpliceFilter& filter, PageOrder order,
+                  const std::optional<PageKey>& after);
 
-    /// How many texts hold it; Many: so many that reading on in order of time finds it sooner.
+    /// Many: so many texts that reading on in order of time finds it sooner.
     enum class Texts { Few, Many };
-    [[nodiscard]] Texts texts() const { return found_; }
+    /// Whatever has a name, note or operator like `pattern`, of LIKE with the escape \.
+    Texts look(const std::string& pattern);
+    /// Whatever has one of these phrases.
+    void look(const std::vector<std::string>& marks);
     /// Keys of the next `count` arcs, fewer at the end.
     std::vector<std::int64_t> next(std::size_t count);
 
@@ -61,6 +73,8 @@ class MentionSearch {
         std::size_t step = 0;
         std::optional<Place> last;
     };
+    void follow(const char* places, std::int64_t text);
+    void order();
     void refill(Trail& trail);
     [[nodiscard]] bool before(const Place& a, const Place& b) const;
     [[nodiscard]] bool later(const Trail& a, const Trail& b) const;
@@ -69,7 +83,6 @@ class MentionSearch {
     PageOrder order_;
     Place start_;
     std::int64_t end_ = 0;
-    Texts found_ = Texts::Few;
     std::vector<Trail> trails_;  ///< a heap, the one with the next place first
     std::optional<Place> given_;
 };

@@ -55,32 +55,35 @@ std::string verdictNumber() {
            number(ReadingVerdict::NoteMissing) + " END";
 }
 
-/// What a reading of this verdict has under any of the rules: asked before the rule of its job is looked up,
-/// because of a million readings few come that far.
-std::string atLeast(ReadingVerdict verdict, const std::vector<AcceptanceRule>& rules) {
-    const auto least = [&](auto member) {
-        return std::to_string(std::ranges::min(rules, {}, member).*member);
-    };
-    const auto lossAbove = [&](auto member) {
-        return "r.loss_mdb > " + std::to_string((std::ranges::min(rules, {}, member).*member).value);
-    };
+/// A reading of this verdict, but for a voided one, has more than this under any of the rules.
+Loss leastLoss(ReadingVerdict verdict, const std::vector<AcceptanceRule>& rules) {
+    const auto least = [&](auto member) { return std::ranges::min(rules, {}, member).*member; };
     switch (verdict) {
-        case ReadingVerdict::Accept:
-            return "1";
         case ReadingVerdict::AcceptHigh:
-            return lossAbove(&AcceptanceRule::average);
+            return least(&AcceptanceRule::average);
         case ReadingVerdict::Resplice:
-            return lossAbove(&AcceptanceRule::perSplice);
         case ReadingVerdict::NoteMissing:
         case ReadingVerdict::Kept:
-            return "(" + lossAbove(&AcceptanceRule::perSplice) +
-                   " AND r.attempt >= " + least(&AcceptanceRule::attempts) + ")";
+            return least(&AcceptanceRule::perSplice);
         case ReadingVerdict::OverCeiling:
-            return lossAbove(&AcceptanceRule::ceiling);
+            return least(&AcceptanceRule::ceiling);
+        case ReadingVerdict::Accept:
         case ReadingVerdict::Voided:
             break;
     }
-    return "r.state = " + std::to_string(static_cast<int>(ReadingState::Voided));
+    return Loss{-1};
+}
+
+/// What a reading of this verdict has under any of the rules: asked before the rule of its job is looked up,
+/// because of a million readings few come that far.
+std::string atLeast(ReadingVerdict verdict, const std::vector<AcceptanceRule>& rules) {
+    if (verdict == ReadingVerdict::Voided)
+        return "r.state = " + std::to_string(static_cast<int>(ReadingState::Voided));
+    std::string sql = "(r.loss_mdb > " + std::to_string(leastLoss(verdict, rules).value);
+    if (verdict == ReadingVerdict::NoteMissing || verdict == ReadingVerdict::Kept)
+        sql += " AND r.attempt >= " +
+               std::to_string(std::ranges::min(rules, {}, &AcceptanceRule::attempts).attempts);
+    return sql + ")";
 }
 
 /// The acceptance rules of the jobs as a table of the statement.
@@ -112,11 +115,29 @@ struct SpliceSearch {
     [[nodiscard]] std::string sql(From from) const;
     void run(Connection& connection, const std::string& sql, const std::string& givenArcs, std::size_t limit,
              std::vector<SpliceRow>& rows) const;
-    /// Narrowed by something that has an index of its own.
-    [[nodiscard]] bool isNarrow() const {
-        return filter.job || filter.closure || filter.splicer || filter.cleaver;
-    }
+    /// Whether the arcs it is about are found by what they mention.
+    [[nodiscard]] bool look(MentionSearch& mentions) const;
 };
+
+bool SpliceSearch::look(MentionSearch& mentions) const {
+    // These have indices of their own.
+    if (filter.job || filter.closure || filter.splicer || filter.cleaver) return false;
+    if (!filter.text.empty()) return mentions.look(likePattern(filter.text)) == MentionSearch::Texts::Few;
+    std::vector<std::string> marks;
+    if (filter.lossAbove) {
+        if (const auto mark = markAbove(*filter.lossAbove)) marks = {*mark};
+    } else {
+        for (const ReadingVerdict verdict : filter.verdicts) {
+            const auto mark =
+                verdict == ReadingVerdict::Voided ? markOfVoided() : markAbove(leastLoss(verdict, every));
+            if (!mark) return false;
+            marks.push_back(*mark);
+        }
+    }
+    if (marks.empty()) return false;
+    mentions.look(marks);
+    return true;
+}
 
 std::string SpliceSearch::sql(From from) const {
     const bool up = order == PageOrder::OldestFirst;
@@ -207,12 +228,8 @@ Result<std::vector<SpliceRow>> SqliteBook::splices(const SpliceFilter& filter, P
         }
         Connection& connection = *book_.connection;
         std::vector<SpliceRow> rows;
-        if (filter.text.empty() || search.isNarrow()) {
-            search.run(connection, search.sql(From::AllArcs), "", limit, rows);
-            return rows;
-        }
-        MentionSearch mentions(connection, likePattern(filter.text), filter, order, after);
-        if (mentions.texts() == MentionSearch::Texts::Many) {
+        MentionSearch mentions(connection, filter, order, after);
+        if (!search.look(mentions)) {
             search.run(connection, search.sql(From::AllArcs), "", limit, rows);
             return rows;
         }

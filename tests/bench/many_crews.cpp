@@ -145,6 +145,7 @@ void note(World& world, const fs::path& file) {
     for (std::size_t i = 0; i < rows.size(); i += 100) {
         Reading noted = rows[i].reading;
         noted.note = "gusts of wind";
+        noted.state = ReadingState::Voided;
         must(book->append(ReadingChange{rows[i].arc.id, noted}, {"bench", "bench", {}}));
     }
 }
@@ -198,7 +199,9 @@ int main(int argc, char** argv) {
     rareOfJob.job = JobId{};
     // As many as the small logbook has: the same answer costs the same.
     constexpr std::size_t few = 10;
-    SpliceFilter rare, seldom, noted, operatorName;
+    SpliceFilter rare, seldom, noted, operatorName, voided, high;
+    voided.verdicts = {ReadingVerdict::Voided};
+    high.verdicts = {ReadingVerdict::OverCeiling};
     rare.text = "no such word";
     seldom.text = "6911";
     noted.text = "gusts";
@@ -226,6 +229,8 @@ int main(int argc, char** argv) {
         {"search: a word, anywhere", searchFor(word)},
         {"search: one fibre of each closure, anywhere", searchFor(seldom, few)},
         {"search: a word of a few old notes, anywhere", searchFor(noted, few)},
+        {"search: ten voided readings, old ones, anywhere", searchFor(voided, few)},
+        {"search: above the ceiling, anywhere", searchFor(high, few)},
         {"search: an operator, anywhere", searchFor(operatorName)},
         {"search: a word nobody wrote, one splicer", searchFor(rareHere)},
         {"search: a word nobody wrote, one job", searchFor(rareOfJob)},

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// A search for words looks into a table of where words stand, not into every splice: it must answer what a
-// plain look at every splice answers, after corrections, withdrawals and satchels in any order, and after an
-// older logbook was brought up to date.
+// A search for words, for high losses and for what was voided looks into a table of where words stand, not
+// into every splice: it must answer what a plain look at every splice answers, after corrections, withdrawals
+// and satchels in any order, and after an older logbook was brought up to date.
 #include <algorithm>
 #include <gtest/gtest.h>
 #include <tuple>
@@ -71,7 +71,9 @@ const T& any(const std::vector<T>& list, FakeRandom& random) {
 Reading anyReading(int channel, FakeRandom& random) {
     Reading reading;
     reading.channel = channel;
-    reading.loss = Loss{static_cast<std::int32_t>(random.below(200))};
+    reading.loss =
+        Loss{static_cast<std::int32_t>(random.below(4) == 0 ? random.below(700) : random.below(100))};
+    if (random.below(12) == 0) reading.state = ReadingState::Voided;
     reading.fibreA = any(names, random);
     reading.fibreB = random.below(2) == 0 ? reading.fibreA : any(names, random);
     reading.note = any(notes, random);
@@ -87,7 +89,46 @@ SpliceArc anyArc(const test::SmallKit& kit, ArcId id, FakeRandom& random) {
     return arc;
 }
 
+void expectAnswer(Logbook& book, const SpliceFilter& filter, std::vector<Place> wanted) {
+    EXPECT_EQ(foundInPages(book, filter, PageOrder::OldestFirst, 7), wanted);
+    std::ranges::reverse(wanted);
+    EXPECT_EQ(foundInPages(book, filter, PageOrder::NewestFirst, 1'000), wanted);
+    EXPECT_EQ(foundInPages(book, filter, PageOrder::NewestFirst, 5), wanted);
+}
+
+/// What is seldom is found by marks: it must be what a look at every splice finds.
+void expectPlainAnswersOfLosses(Logbook& book) {
+    const auto all = book.splices({}, PageOrder::OldestFirst, {}, 1'000'000).value();
+    const AcceptanceRule rule = book.jobs()->front().rule;
+    for (const int above : {-1, 60, 99, 100, 101, 150, 249, 300, 499, 500, 650, 900}) {
+        SpliceFilter filter;
+        filter.lossAbove = Loss{above};
+        std::vector<Place> wanted;
+        for (const auto& row : all)
+            if (row.reading.loss > Loss{above}) wanted.emplace_back(row.arc.at.ms, row.row);
+        SCOPED_TRACE(above);
+        expectAnswer(book, filter, wanted);
+    }
+    using Verdict = ReadingVerdict;
+    for (const std::vector<Verdict>& verdicts : {std::vector{Verdict::Voided},
+                                                 {Verdict::OverCeiling},
+                                                 {Verdict::Kept, Verdict::Voided},
+                                                 {Verdict::Accept},
+                                                 {Verdict::AcceptHigh, Verdict::OverCeiling},
+                                                 {Verdict::NoteMissing, Verdict::Resplice}}) {
+        SpliceFilter filter;
+        filter.verdicts = verdicts;
+        std::vector<Place> wanted;
+        for (const auto& row : all)
+            if (std::ranges::find(verdicts, verdictOf(rule, row.reading)) != verdicts.end())
+                wanted.emplace_back(row.arc.at.ms, row.row);
+        SCOPED_TRACE(static_cast<int>(verdicts.front()));
+        expectAnswer(book, filter, wanted);
+    }
+}
+
 void expectPlainAnswers(Logbook& book) {
+    expectPlainAnswersOfLosses(book);
     for (const std::string& word : asked)
         for (const bool narrowed : {false, true}) {
             SpliceFilter filter;
@@ -97,12 +138,8 @@ void expectPlainAnswers(Logbook& book) {
                 filter.toMs = 1'900'000'000'000 + 30 * 60'000;
                 filter.lossAbove = Loss{40};
             }
-            auto wanted = plainAnswer(book, filter);
             SCOPED_TRACE("searching for \"" + word + "\"");
-            EXPECT_EQ(foundInPages(book, filter, PageOrder::OldestFirst, 7), wanted);
-            std::ranges::reverse(wanted);
-            EXPECT_EQ(foundInPages(book, filter, PageOrder::NewestFirst, 1'000), wanted);
-            EXPECT_EQ(foundInPages(book, filter, PageOrder::NewestFirst, 5), wanted);
+            expectAnswer(book, filter, plainAnswer(book, filter));
         }
 }
 
