@@ -173,12 +173,16 @@ std::string SpliceSearch::sql(From from) const {
         for (const auto verdict : filter.verdicts) sql += ", " + std::to_string(static_cast<int>(verdict));
         sql += ")";
     }
+    // CROSS: begin with the hits, however many jobs have rules; the planner takes those for the size of the
+    // page.
     return sql + inOrder + " LIMIT ?10) SELECT " + arcColumns() + ", " + readingColumns() +
            ", a.key * 32 + r.channel, (SELECT count(DISTINCT v.loss_mdb || '/' || v.fibre_a || '/' || "
-           "v.fibre_b) FROM reading v WHERE v.arc = r.arc AND v.channel = r.channel) FROM hit JOIN arc a "
-           "ON a.key = hit.key AND a.journal = hit.journal" +
-           arcJoins() + "JOIN reading r ON r.arc = hit.key AND r.channel = hit.channel AND r.live = 1" +
-           inOrder;
+           "v.fibre_b) FROM reading v WHERE v.arc = r.arc AND v.channel = r.channel) FROM hit CROSS JOIN arc "
+           "a "
+           "ON a.key = hit.key AND a.journal = hit.journal CROSS JOIN reading r ON r.arc = hit.key AND "
+           "r.channel = "
+           "hit.channel AND r.live = 1 " +
+           arcJoins() + inOrder;
 }
 
 void SpliceSearch::run(Connection& connection, const std::string& sql, const std::string& givenArcs,
