@@ -71,6 +71,13 @@ class SqliteBook final : public Logbook {
     std::vector<Reading> readingsOf(std::int64_t arcKey);
     std::optional<SpliceArc> whole(std::int64_t arcKey);
     HistoryClosure closureWorked(ClosureId id);
+    /// The acceptance rules of all jobs, for a search by verdict; read again when something was written.
+    struct JobRules {
+        std::uint64_t change = 0;
+        std::string table;                  ///< of a statement
+        std::vector<AcceptanceRule> every;  ///< the same as values, and the one of splices without a job
+    };
+    Result<const JobRules*> jobRules();
 
     template <class T>
     std::vector<T> all(std::string_view kind);
@@ -88,6 +95,7 @@ class SqliteBook final : public Logbook {
     Clock& clock_;
     Random& random_;
     std::unique_ptr<Ledger> ledger_;
+    std::optional<JobRules> jobRules_;
     Uuid id_;
 };
 

@@ -220,15 +220,28 @@ std::string asJson(const std::vector<std::int64_t>& keys) {
 
 }  // namespace
 
+Result<const SqliteBook::JobRules*> SqliteBook::jobRules() {
+    const auto change = changeCount();
+    if (!change) return tl::unexpected(change.error());
+    if (!jobRules_ || jobRules_->change != *change) {
+        const auto all = jobs();
+        if (!all) return tl::unexpected(all.error());
+        jobRules_ = JobRules{*change, {}, {sampleRules().front()}};
+        for (const Job& one : *all) jobRules_->every.push_back(one.rule);
+        jobRules_->table = rulesAsTable(*all, [this](const Uuid& id) { return ledger_->findIdentity(id); });
+    }
+    return &*jobRules_;
+}
+
 Result<std::vector<SpliceRow>> SqliteBook::splices(const SpliceFilter& filter, PageOrder order,
                                                    std::optional<PageKey> after, std::size_t limit) {
     return read([&]() -> Result<std::vector<SpliceRow>> {
-        SpliceSearch search{filter, order, after, {}, {sampleRules().front()}};
+        SpliceSearch search{filter, order, after, {}, {}};
         if (!filter.verdicts.empty()) {
-            const auto all = jobs();
-            if (!all) return tl::unexpected(all.error());
-            for (const Job& one : *all) search.every.push_back(one.rule);
-            search.rules = rulesAsTable(*all, [this](const Uuid& id) { return ledger_->findIdentity(id); });
+            const auto rules = jobRules();
+            if (!rules) return tl::unexpected(rules.error());
+            search.rules = (*rules)->table;
+            search.every = (*rules)->every;
         }
         Connection& connection = *book_.connection;
         std::vector<SpliceRow> rows;

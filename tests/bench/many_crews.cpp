@@ -239,8 +239,11 @@ int main(int argc, char** argv) {
     std::vector<std::pair<double, double>> least(works.size(), {1e9, 1e9});
     for (int round = 0; round < 5; ++round)
         for (std::size_t i = 0; i < works.size(); ++i) {
-            least[i].first = std::min(least[i].first, seconds(works[i].second, world.big, alone));
-            least[i].second = std::min(least[i].second, seconds(works[i].second, many, among));
+            // Twice in a row: the works between two rounds leave nothing of the pages in memory.
+            for (int again = 0; again < 2; ++again) {
+                least[i].first = std::min(least[i].first, seconds(works[i].second, world.big, alone));
+                least[i].second = std::min(least[i].second, seconds(works[i].second, many, among));
+            }
         }
     for (std::size_t i = 0; i < works.size(); ++i)
         std::printf("%-45s %9.3f ms %9.3f ms  ratio %.2f\n", works[i].first.c_str(), least[i].first * 1e3,

@@ -117,6 +117,23 @@ TEST_F(Search, VerdictsCleaverAndWordsNarrowTogether) {
     EXPECT_GT(found(filter, PageOrder::NewestFirst, 100).size(), narrowed.size());
 }
 
+TEST_F(Search, AChangedRuleCountsFromThenOnWhoeverChangedIt) {
+    SpliceFilter filter;
+    filter.verdicts = {ReadingVerdict::OverCeiling};
+    auto second =
+        storage::openLogbook(folder / "b.arcbook", storage::OpenMode::ReadOnly, clock, random).value();
+    const auto before = found(filter, PageOrder::NewestFirst, 1000);
+    EXPECT_EQ(second->splices(filter, PageOrder::NewestFirst, {}, 1000)->size(), before.size());
+    Job looser = kit.job;
+    looser.rule.ceiling = Loss{10'000};
+    ASSERT_TRUE(book->append(looser, test::testContext));
+    rules.at(kit.job.id) = looser.rule;
+    const auto after = expected(ReadingVerdict::OverCeiling);
+    EXPECT_LT(after.size(), before.size());
+    EXPECT_EQ(found(filter, PageOrder::NewestFirst, 1000), after);
+    EXPECT_EQ(second->splices(filter, PageOrder::NewestFirst, {}, 1000)->size(), after.size());
+}
+
 TEST_F(Search, AReadingThatWasMovedToAnotherFibreCountsAsCorrected) {
     Reading moved = all[0].readings[0];
     const auto versions = [&] {
