@@ -158,7 +158,7 @@ Model learn(std::span<const RawArc> baseline, int grooves, const Model* previous
     model.common = learned(columns.common, expected);
     model.common.perMdb = slopeOf(model.tables.lossP, model.tables.pooledRank, grids.loss) / model.common.sd;
     for (std::size_t s = 0; s < shiftCells.size(); ++s) {
-        model.shift[s] = learned(columns.shift[s], expected / 2);
+        model.shift[s] = learned(columns.shift[s], expected / (model.grooves > 1 ? 2 : 1));
         model.shift[s].perMdb =
             slopeOf(model.tables.lossP, model.tables.pooledShift[s], grids.loss) / model.shift[s].sd;
     }

@@ -108,7 +108,8 @@ class Watcher {
     [[nodiscard]] bool faded(const Case& known, const Case& next) const;
     /// The arcs from well before the case to as far after it as it is judged by.
     [[nodiscard]] std::vector<Row> recent(const Case& about) const;
-    [[nodiscard]] double meanSince(const Chart& chart, std::uint64_t from) const;
+    /// What the chart's statistic has surely risen by since an arc.
+    [[nodiscard]] double levelSince(const Chart& chart, std::uint64_t from) const;
     /// Level and noise of the raising statistic from an arc on.
     void measure(Case& about, std::uint64_t from) const;
     [[nodiscard]] Case* reopened(const Case& next, const Explanation& why);

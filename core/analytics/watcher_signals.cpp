@@ -15,19 +15,20 @@ namespace {
 
 constexpr std::uint64_t afterSignal = 5;    ///< arcs after a signal in which an alarm is the same one
 constexpr std::uint64_t beforeSignal = 20;  ///< arcs before it that show its level
-constexpr std::uint64_t levelGrows = 10;    ///< arcs a level signal may still grow
+constexpr std::uint64_t levelGrows = 3;     ///< arcs a level signal may still grow
 constexpr double shortWander = 5;           ///< of the set-ups' share that some tens of arcs collect
 constexpr double clearlyNewer = 3;          ///< log-likelihood by which a newer step must fit better
 constexpr double backLimit = 6;             ///< log-likelihood at which a level counts as gone
 constexpr double grooveBackLimit = 9;       ///< the same of a groove: dirt stays until it is cleaned
 constexpr double standing = 3;              ///< times that of a signal which has stood for long
-constexpr int settleAgain = 100;
+constexpr int settleEvery = 100;
 constexpr int settleArcs = 30;      ///< arcs after which the level of a signal is measured again
 constexpr double leastLevel = 0.3;  ///< standard deviations
 constexpr int refiresToRise = 12;
 constexpr std::uint64_t recentArcs = 120;  ///< arcs before an alarm in which a step of its own is looked for
 constexpr double weakArcs = 60;            ///< arcs after which a signal that stayed this weak was luck
 constexpr double weakLevel = 0.4;          ///< standard deviations
+constexpr double cautious = 1;             ///< standard errors by which a level may be luck
 constexpr double fadedArcs = 15;           ///< arcs without the level before a signal counts as faded
 
 }  // namespace
@@ -43,27 +44,30 @@ Case* Watcher::covering(const Chart& chart) {
     return found;
 }
 
-double Watcher::meanSince(const Chart& chart, std::uint64_t from) const {
+double Watcher::levelSince(const Chart& chart, std::uint64_t from) const {
     double sum = 0, n = 0;
     for (auto row = state_.window.rbegin(); row != state_.window.rend() && row->raw.number >= from; ++row)
         if (const auto x = seen(chart, *row, *state_.model)) sum += *x, ++n;
-    return n > 0 ? sum / n : 0;
+    return n > 0 ? std::max(0.0, sum / n - cautious / std::sqrt(n)) : 0;
 }
 
 void Watcher::setOffsets(const Case& about, Statistic alarmed, std::uint64_t from) {
     for (auto& chart : state_.charts)
         if (sameFamily(about, chart) && groupOf(chart.statistic) == groupOf(alarmed)) {
-            chart.offset = std::max(0.0, meanSince(chart, from));
+            chart.offset = levelSince(chart, from);
             chart.sum = 0;
         }
 }
 
 void Watcher::settle(Case& about) {
-    // What raised a signal was picked for being high; the arcs after it were not.
-    measure(about, about.raisedAt + 1);
+    // What raised a signal was picked for being high; the arcs after it were not. Later it may sink back,
+    // which must not hide the next rise.
+    const auto& last = state_.window.back().raw.number;
+    const auto lately = std::max(about.raisedAt + 1, last > settleEvery ? last - settleEvery : 1);
+    if (about.rowsSince <= settleEvery) measure(about, lately);
     for (auto& chart : state_.charts)
         if (chart.offset > 0 && sameFamily(about, chart))
-            chart.offset = std::min(chart.offset, std::max(0.0, meanSince(chart, about.raisedAt + 1)));
+            chart.offset = std::min(chart.offset, levelSince(chart, lately));
 }
 
 void Watcher::clearOffsets(const Case& about) {
@@ -161,7 +165,7 @@ bool Watcher::isNew(const Case& known, const Case& next) const {
     std::size_t after = 1;
     for (const auto& row : state_.window) {
         if (row.raw.number < from) continue;
-        if (row.raw.number <= known.raisedAt + afterSignal) after = scores.size() + 1;
+        if (row.raw.number <= known.raisedAt) after = scores.size() + 1;
         scores.push_back(seen(like, row, *state_.model).value_or(0.0));
     }
     if (after + 2 >= scores.size()) return false;
@@ -202,7 +206,7 @@ void Watcher::followOpenCases(const Row& row) {
         like.index = about.index;
         const auto x = seen(like, row, *state_.model);
         if (!x) continue;
-        if (about.rowsSince == settleArcs || about.rowsSince == settleAgain) settle(about);
+        if (about.rowsSince == settleArcs || about.rowsSince % settleEvery == 0) settle(about);
         about.backToNormal =
             std::max(0.0, about.backToNormal + about.level * (about.level / 2 - *x) / about.noise);
         double limit = grooveChart(about.statistic) ? grooveBackLimit
