@@ -12,13 +12,22 @@ namespace {
 /// Arcs of one set-up share their level: over 20 arcs the wandering's share counts about so many times.
 constexpr double sharedArcs = 14;
 constexpr double twoSided95 = 1.96;
+constexpr double backWithin = 2.5;  ///< standard errors from the baseline that a cure may lie
+constexpr double doubt = 2.2;  ///< log-likelihood ratio that leaves one verdict in ten wrong
 
 struct Halves {
     std::span<const Row> before, after;
     bool settled = false;  ///< no arc will be added to `after`
 };
 
-Halves halves(std::span<const Row> window, Instant at, std::uint64_t began, std::optional<Instant> until) {
+/// Arcs looked at on either side of the care.
+struct Reach {
+    std::size_t before, after;
+};
+constexpr Reach shown{arcsBeforeCare, arcsAfterCare}, judgedOn{arcsOfTrouble, clearBy};
+
+Halves halves(std::span<const Row> window, Instant at, std::uint64_t began, std::optional<Instant> until,
+              Reach reach) {
     const auto first = [&window](Instant t) {
         return static_cast<std::size_t>(
             std::lower_bound(window.begin(), window.end(), t,
@@ -26,11 +35,11 @@ Halves halves(std::span<const Row> window, Instant at, std::uint64_t began, std:
             window.begin());
     };
     const std::size_t split = first(at);
-    std::size_t from = split > arcsBeforeCare ? split - arcsBeforeCare : 0;
+    std::size_t from = split > reach.before ? split - reach.before : 0;
     while (from + 5 < split && window[from].raw.number < began) ++from;
-    std::size_t to = std::min<std::size_t>(window.size(), split + arcsAfterCare);
+    std::size_t to = std::min(window.size(), split + reach.after);
     Halves found;
-    found.settled = to == split + arcsAfterCare;
+    found.settled = to == split + reach.after;
     if (until && *until > at && first(*until) < to) {
         to = first(*until);
         found.settled = true;
@@ -95,10 +104,13 @@ Level levelOf(std::span<const Row> rows, const Complaint& complaint, const Model
     return level;
 }
 
-CareVerdict compared(const Level& before, const Level& after, double wander) {
+/// Cured or still there: the likelihoods of both for the arcs after, the trouble's level known from those before.
+CareVerdict compared(const Level& before, const Level& after, double wander, bool lastWord) {
     const auto variance = [wander](double n) { return (1 + sharedArcs * wander) / n; };
-    const double back = 2 * std::sqrt(variance(after.n));
+    const double back = backWithin * std::sqrt(variance(after.n));
     const double change = twoSided95 * std::sqrt(variance(before.n) + variance(after.n));
+    const double stillThere = before.mean * (after.mean - before.mean / 2) / variance(after.n);
+    if (!lastWord && std::abs(stillThere) < doubt) return CareVerdict::TooEarly;
     if (after.mean > before.mean + change) return CareVerdict::Worse;
     // Back at the baseline: nearer to it than to the trouble, and no further from it than luck takes it.
     if (after.mean < before.mean / 2 && after.mean < back) return CareVerdict::Recovered;
@@ -144,11 +156,16 @@ bool enough(const Halves& half) {
     return half.before.size() >= 5 && half.settled && half.after.size() >= leastAfterCare;
 }
 
+CareVerdict judge(const Complaint& complaint, const Halves& half, const Model& model) {
+    return compared(levelOf(half.before, complaint, model), levelOf(half.after, complaint, model),
+                    wanderOf(complaint.statistic, complaint.index, model), half.settled);
+}
+
 }  // namespace
 
 CareEffect judged(CareEffect effect, std::span<const Row> window, const Model& model,
                   const std::optional<Complaint>& complaint, std::optional<Instant> until) {
-    auto half = halves(window, effect.at, complaint ? complaint->began : 0, until);
+    auto half = halves(window, effect.at, complaint ? complaint->began : 0, until, shown);
     // Without a signal to cure, another job's fibre would be taken for the work of the care.
     if (!complaint) keepOneJob(half);
     effect.before = static_cast<int>(half.before.size());
@@ -161,7 +178,7 @@ CareEffect judged(CareEffect effect, std::span<const Row> window, const Model& m
     if (!enough(half)) return effect;
     if (complaint) {
         effect.verdict =
-            compared(levelOf(half.before, *complaint, model), levelOf(half.after, *complaint, model), wander);
+            judge(*complaint, halves(window, effect.at, complaint->began, until, judgedOn), model);
         return effect;
     }
     // Nothing was complained about: it did something only if the losses say so.
@@ -173,10 +190,8 @@ CareEffect judged(CareEffect effect, std::span<const Row> window, const Model& m
 
 std::optional<CareVerdict> verdictOn(const Complaint& complaint, Instant at, std::span<const Row> window,
                                      const Model& model, std::optional<Instant> until) {
-    const auto half = halves(window, at, complaint.began, until);
-    if (!enough(half)) return std::nullopt;
-    return compared(levelOf(half.before, complaint, model), levelOf(half.after, complaint, model),
-                    wanderOf(complaint.statistic, complaint.index, model));
+    if (!enough(halves(window, at, complaint.began, until, shown))) return std::nullopt;
+    return judge(complaint, halves(window, at, complaint.began, until, judgedOn), model);
 }
 
 }  // namespace arc::drift

@@ -3,6 +3,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <utility>
 
 namespace arc::drift {
 
@@ -140,6 +141,7 @@ ChangeFit fitStretches(std::span<const double> scores, std::span<const Stretch> 
     fit.evidence = nothing;
     const auto sums = runningSums(scores);
     double likelihood = 0;
+    std::vector<std::pair<std::size_t, double>> gains;
     for (const auto& stretch : stretches) {
         if (stretch.from < 1 || stretch.to <= stretch.from || stretch.to > scores.size()) continue;
         const auto size = static_cast<double>(stretch.to - stretch.from);
@@ -150,9 +152,16 @@ ChangeFit fitStretches(std::span<const double> scores, std::span<const Stretch> 
         if (gain >= fit.best) {
             fit.best = gain;
             fit.size = slope;
-            fit.begin = fit.low = fit.high = stretch.from;
+            fit.begin = stretch.from;
         }
+        gains.emplace_back(stretch.from, gain);
     }
+    fit.low = fit.high = fit.begin;
+    for (const auto& [from, gain] : gains)
+        if (gain >= fit.best - within) {
+            fit.low = std::min(fit.low, from);
+            fit.high = std::max(fit.high, from);
+        }
     if (likelihood > 0) fit.evidence = std::log(likelihood / static_cast<double>(stretches.size()));
     return fit;
 }

@@ -69,7 +69,7 @@ std::vector<CareEffect> Watcher::effects() const {
 
 /// As many of the last arcs as a care is judged by.
 std::vector<Row> Watcher::lately() const {
-    constexpr std::size_t most = arcsBeforeCare + 4 * arcsAfterCare;
+    constexpr std::size_t most = arcsOfTrouble + clearBy + arcsAfterCare;
     const auto count = static_cast<std::ptrdiff_t>(std::min(most, state_.window.size()));
     return {state_.window.end() - count, state_.window.end()};
 }
@@ -84,7 +84,7 @@ void Watcher::judgeCare() {
         if (all.empty()) all = lately();
         effect = judged(effect, all, *state_.model, state_.cares[i].complaint, until);
         state_.cares[i].settled = effect.verdict != CareVerdict::TooEarly || until.has_value() ||
-                                  state_.arcs - state_.cares[i].arcsBefore >= 3 * arcsAfterCare;
+                                  state_.arcs - state_.cares[i].arcsBefore >= clearBy;
         if (effect.verdict == CareVerdict::TooEarly) continue;
         for (auto& about : state_.cases) {
             if (about.state != SignalState::Answered || !about.closed) continue;
