@@ -14,12 +14,13 @@ namespace {
 
 constexpr double clearLead = 0.6;     ///< weight from which a cause is named
 constexpr double wearing = 0.5;       ///< electrodes always wear
+constexpr double pastMidLife = 1.0;   ///< electrodes of more than 3,000 arcs; they last about 5,000
 constexpr double luck = -1.5;         ///< log odds of "nothing of these"
-constexpr double untriggered = -3.0;  ///< a calibration goes off without any trigger logged less often
+constexpr double untriggered = -4.0;  ///< a calibration goes off without any trigger logged less often
 constexpr double triggered = 1.0;
-constexpr double oddLot = -2.0;        ///< fibre lots that differ, against the other causes
+constexpr double oddLot = -3.0;        ///< fibre lots that differ, against the other causes
 constexpr double anglesNeeded = -2.0;  ///< cleave angles must say so clearly before the cleaver is named
-constexpr double madeFor = 3.0;
+constexpr double madeFor = 4.0;
 constexpr double cured = 5.0;        ///< a care on one part that helped
 constexpr double shapeCounts = 6.0;  ///< most that the shape of the change may count
 constexpr double seen = 3.0;         ///< standard errors at which another splicer counts as up
@@ -66,10 +67,13 @@ Weighed weighElectrode(const CaseFacts& facts) {
         w.logOdds += *facts.electrodeArcs < 1000   ? -4.0
                      : *facts.electrodeArcs < 2000 ? -2.0
                      : *facts.electrodeArcs < 3000 ? 0.0
-                                                   : 1.0;
+                                                   : pastMidLife;
     } else if (facts.counter && *facts.counter < 2000) {
         w.lines.push_back(words::counter(*facts.counter));
         w.logOdds -= 2.0;
+    } else if (facts.counter && *facts.counter >= 3000) {
+        // No exchange is in the book: they may well be as old as the splicer.
+        w.logOdds += pastMidLife;
     }
     return w;
 }

@@ -36,6 +36,7 @@ constexpr double shortBaseline = 200, longBaseline = 360;  ///< arcs
 constexpr double shortDoubt = 0.95;     ///< more error of the mean to count on, up to half of that
 constexpr double chainStep = 1.0 / 24;  ///< standard deviations
 constexpr double leastMass = 1e-9;      ///< of a lattice point that counts
+constexpr double widestLaw = 60;        ///< standard deviations between the lowest and highest score
 constexpr double furthestJump = 1.6;
 constexpr double unseenAbove = 0.1;  ///< share of the readings among which unseen ones are counted on
 
@@ -198,6 +199,10 @@ Lattice averaged(const Counted& counted, double step) {
 /// another way than a normal one. By how much further off the limit of the exact chain lies than the
 /// formula's, nothing else being uncertain.
 double jumps(const Counted& counted, double k, double arl) {
+    const auto [low, high] = std::minmax_element(counted.score.begin(), counted.score.end());
+    const double spread = momentsUnder(counted.p, counted.score).sd * std::sqrt(counted.count);
+    // Readings that never vary say nothing of how a sum jumps.
+    if (*high - *low > widestLaw * spread) return 1;
     const auto lattice = averaged(counted, chainStep);
     std::vector<double> scores, p;
     for (std::size_t i = 0; i < lattice.probability.size(); ++i) {
@@ -207,10 +212,9 @@ double jumps(const Counted& counted, double k, double arl) {
     }
     const auto exact = discreteCusumLimit(scores, p, k, arl, {chainStep});
     if (!exact) return 1;
+    const auto moments = momentsUnder(counted.p, counted.score);
     ScoreLaw law;
-    law.tail = tailsOf({counted.p, counted.score, momentsUnder(counted.p, counted.score).mean,
-                        momentsUnder(counted.p, counted.score).sd, counted.count},
-                       k, 0);
+    law.tail = tailsOf({counted.p, counted.score, moments.mean, moments.sd, counted.count}, k, 0);
     const double ratio = *exact / cusumLimit(arl, k, law);
     // Of lone readings the few scores are themselves learned: measured, that costs as much again.
     return std::clamp(counted.count > 1 ? ratio : ratio * ratio, 1.0, furthestJump);

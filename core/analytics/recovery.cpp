@@ -13,7 +13,7 @@ namespace {
 constexpr double sharedArcs = 14;
 constexpr double twoSided95 = 1.96;
 constexpr double backWithin = 2.5;  ///< standard errors from the baseline that a cure may lie
-constexpr double doubt = 2.2;  ///< log-likelihood ratio that leaves one verdict in ten wrong
+constexpr double doubt = 2.2;       ///< log-likelihood ratio that leaves one verdict in ten wrong
 
 struct Halves {
     std::span<const Row> before, after;
@@ -104,7 +104,8 @@ Level levelOf(std::span<const Row> rows, const Complaint& complaint, const Model
     return level;
 }
 
-/// Cured or still there: the likelihoods of both for the arcs after, the trouble's level known from those before.
+/// Cured or still there: the likelihoods of both for the arcs after, the trouble's level known from those
+/// before.
 CareVerdict compared(const Level& before, const Level& after, double wander, bool lastWord) {
     const auto variance = [wander](double n) { return (1 + sharedArcs * wander) / n; };
     const double back = backWithin * std::sqrt(variance(after.n));

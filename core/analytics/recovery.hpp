@@ -18,8 +18,8 @@ inline constexpr int arcsBeforeCare = 40;
 /// When the next care comes earlier, so many arcs are enough for a verdict.
 inline constexpr int leastAfterCare = 8;
 
-/// A verdict on a signal knows the trouble from so many arcs before the care, and waits this long after it when
-/// 20 arcs leave open whether it is gone.
+/// A verdict on a signal knows the trouble from so many arcs before the care, and waits this long after it
+/// when 20 arcs leave open whether it is gone.
 inline constexpr int arcsOfTrouble = 300;
 inline constexpr int clearBy = 60;
 
@@ -35,8 +35,8 @@ struct Complaint {
 CareEffect judged(CareEffect effect, std::span<const Row> window, const Model& model,
                   const std::optional<Complaint>& complaint, std::optional<Instant> until);
 
-/// Whether the complaint is gone from the first `arcsAfterCare` arcs at or after `at`, or up to `clearBy` when
-/// these do not tell; empty while there are too few.
+/// Whether the complaint is gone from the first `arcsAfterCare` arcs at or after `at`, or up to `clearBy`
+/// when these do not tell; empty while there are too few.
 std::optional<CareVerdict> verdictOn(const Complaint& complaint, Instant at, std::span<const Row> window,
                                      const Model& model, std::optional<Instant> until);
 

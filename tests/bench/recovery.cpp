@@ -53,8 +53,7 @@ Said saidOf(const LogSetting& setting, std::string_view action, int careAt, int 
             int runs) {
     Said said;
     for (int run = 1; run <= runs; ++run) {
-        const auto word =
-            verdict(setting, action, careAt, arcsAfter, cure, static_cast<std::uint64_t>(run));
+        const auto word = verdict(setting, action, careAt, arcsAfter, cure, static_cast<std::uint64_t>(run));
         if (word.empty()) continue;
         ++said.words[word];
         ++said.judged;
@@ -134,10 +133,10 @@ int main(int argc, char** argv) {
             auto soon = saidOf(setting, row.action, row.careAt, 20, cure, runs);
             auto later = saidOf(setting, row.action, row.careAt, 60, cure, runs);
             const std::string truth = cure == Cure::Helps ? "recovered" : "no_change";
-            std::printf("| %s | %s | %.0f %% | %.0f %% | %.0f %% |", row.name,
-                        cure == Cure::Helps ? "cures it" : "does nothing",
-                        100.0 * soon.words[truth] / soon.judged, 100.0 * soon.words["too_early"] / soon.judged,
-                        100.0 * later.words[truth] / later.judged);
+            std::printf(
+                "| %s | %s | %.0f %% | %.0f %% | %.0f %% |", row.name,
+                cure == Cure::Helps ? "cures it" : "does nothing", 100.0 * soon.words[truth] / soon.judged,
+                100.0 * soon.words["too_early"] / soon.judged, 100.0 * later.words[truth] / later.judged);
             for (const auto& [word, count] : soon.words)
                 if (count > 0) std::printf(" %s %d", word.c_str(), count);
             std::printf(" |\n");
