@@ -37,6 +37,7 @@ constexpr double shortDoubt = 0.95;     ///< more error of the mean to count on,
 constexpr double chainStep = 1.0 / 24;  ///< standard deviations
 constexpr double leastMass = 1e-9;      ///< of a lattice point that counts
 constexpr double widestLaw = 60;        ///< standard deviations between the lowest and highest score
+constexpr double farLimit = 12;         ///< standard deviations
 constexpr double furthestJump = 1.6;
 constexpr double unseenAbove = 0.1;  ///< share of the readings among which unseen ones are counted on
 
@@ -199,10 +200,13 @@ Lattice averaged(const Counted& counted, double step) {
 /// another way than a normal one. By how much further off the limit of the exact chain lies than the
 /// formula's, nothing else being uncertain.
 double jumps(const Counted& counted, double k, double arl) {
+    const auto moments = momentsUnder(counted.p, counted.score);
     const auto [low, high] = std::minmax_element(counted.score.begin(), counted.score.end());
-    const double spread = momentsUnder(counted.p, counted.score).sd * std::sqrt(counted.count);
-    // Readings that never vary say nothing of how a sum jumps.
-    if (*high - *low > widestLaw * spread) return 1;
+    ScoreLaw law;
+    law.tail = tailsOf({counted.p, counted.score, moments.mean, moments.sd, counted.count}, k, 0);
+    const double formula = cusumLimit(arl, k, law);
+    // Readings that never vary say nothing of how a sum jumps, and against far limits a jump is small.
+    if (*high - *low > widestLaw * moments.sd * std::sqrt(counted.count) || formula > farLimit) return 1;
     const auto lattice = averaged(counted, chainStep);
     std::vector<double> scores, p;
     for (std::size_t i = 0; i < lattice.probability.size(); ++i) {
@@ -212,10 +216,7 @@ double jumps(const Counted& counted, double k, double arl) {
     }
     const auto exact = discreteCusumLimit(scores, p, k, arl, {chainStep});
     if (!exact) return 1;
-    const auto moments = momentsUnder(counted.p, counted.score);
-    ScoreLaw law;
-    law.tail = tailsOf({counted.p, counted.score, moments.mean, moments.sd, counted.count}, k, 0);
-    const double ratio = *exact / cusumLimit(arl, k, law);
+    const double ratio = *exact / formula;
     // Of lone readings the few scores are themselves learned: measured, that costs as much again.
     return std::clamp(counted.count > 1 ? ratio : ratio * ratio, 1.0, furthestJump);
 }

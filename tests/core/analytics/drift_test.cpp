@@ -190,6 +190,38 @@ TEST(Drift, CareThatDidNotHelpLeavesItOpen) {
     EXPECT_EQ(report.standing, Standing::Drifting);
 }
 
+// A groove that is a little dirty cannot be told from a clean one by 20 readings: the verdict waits, and is
+// then more often right than not.
+TEST(Drift, TheVerdictOnAWeakFaultWaitsUntilItIsClear) {
+    int waited = 0, right = 0, judged = 0;
+    for (std::uint64_t seed = 1; seed <= 16; ++seed) {
+        World world;
+        world.fault = Fault::Groove;
+        world.sizeDb = 0.02;
+        world.cured = seed % 2 == 0 ? 1000 : 2000;
+        const auto verdictAfter = [&](int arcs) -> std::optional<CareVerdict> {
+            world.arcs = 1000 + arcs;
+            auto log = makeLog(world, seed);
+            log.events.push_back(careAt(log, 1000, action::grooveClean));
+            const auto report = reportOn(log);
+            const auto* signal = firstSignal(report, 601);
+            if (!signal || signal->raisedAtArc >= 1000 || signal->chart != ChartKind::SingleGroove)
+                return std::nullopt;
+            const auto& effects = report.strata.front().effects;
+            return effects.empty() ? CareVerdict::TooEarly : effects.front().verdict;
+        };
+        const auto soon = verdictAfter(20), later = verdictAfter(70);
+        if (!soon || !later) continue;
+        ++judged;
+        waited += *soon == CareVerdict::TooEarly;
+        EXPECT_NE(*later, CareVerdict::TooEarly) << seed;
+        right += *later == (world.cured == 1000 ? CareVerdict::Recovered : CareVerdict::NoChange);
+    }
+    ASSERT_GE(judged, 8);
+    EXPECT_GE(waited, 1);
+    EXPECT_GE(right * 4, judged * 3);
+}
+
 TEST(Drift, ADismissedSignalStaysQuiet) {
     World world;
     world.arcs = 1100;
@@ -376,6 +408,20 @@ TEST(DriftProperties, WhatCameLaterDoesNotChangeWhenASignalWasRaised) {
     const auto* same = firstSignal(early, 640);
     ASSERT_TRUE(same);
     EXPECT_EQ(same->key, signal->key);
+}
+
+TEST(DriftProperties, ReadingsThatNeverVaryAreFollowed) {
+    for (const int grooves : {1, 12}) {
+        World world;
+        world.grooves = grooves;
+        world.arcs = 300;
+        auto log = makeLog(world, 1);
+        for (auto& reading : log.readings) reading.loss = Loss{20};
+        const auto report = reportOn(log);
+        EXPECT_EQ(report.strata.front().arcs, 300U);
+        EXPECT_TRUE(report.strata.front().signals.empty() ||
+                    report.strata.front().signals.front().chart == ChartKind::CleaveAngle);
+    }
 }
 
 TEST(DriftProperties, OtherGrooveCountsStepsAndMissingAnglesWork) {
