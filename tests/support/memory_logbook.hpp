@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // A logbook in memory for tests of what reads one: plain vectors that a test fills, no validation, no
-// journal. Writing keeps the entries that closeout makes (dispositions, issued records, settings).
+// journal; words are searched as they stand, capitals and all. Writing keeps the entries that closeout makes
+// (dispositions, issued records, settings).
 #pragma once
 #include <algorithm>
 #include <map>
@@ -19,6 +20,7 @@ class MemoryLogbook final : public Logbook {
     std::vector<Job> jobList;
     std::vector<Cable> cableList;
     std::vector<Closure> closureList;
+    std::vector<Span> spanList;
     std::vector<SpliceArc> arcList;  ///< in order of time
     std::map<std::pair<ArcId, int>, int> versions;
     std::vector<CareRecord> careList;
@@ -53,6 +55,9 @@ class MemoryLogbook final : public Logbook {
     Result<std::vector<Closure>> closures(JobId job) override {
         return where(closureList, [&](const Closure& c) { return c.job == job; });
     }
+    Result<std::vector<Span>> spans(JobId job) override {
+        return where(spanList, [&](const Span& s) { return s.job == job; });
+    }
     Result<std::vector<CareRecord>> careRecords(std::optional<ToolId> tool) override {
         return where(careList, [&](const CareRecord& c) { return !tool || c.tool == *tool; });
     }
@@ -82,7 +87,7 @@ class MemoryLogbook final : public Logbook {
         if (found == arcList.end()) return std::optional<SpliceArc>{};
         return std::optional<SpliceArc>{*found};
     }
-    Result<std::vector<SpliceRow>> splices(const SpliceFilter& filter, PageOrder,
+    Result<std::vector<SpliceRow>> splices(const SpliceFilter& filter, PageOrder order,
                                            std::optional<PageKey> after, std::size_t limit) override {
         std::vector<SpliceRow> rows;
         std::uint64_t number = 0;
@@ -91,14 +96,21 @@ class MemoryLogbook final : public Logbook {
             bare.readings.clear();
             for (const Reading& reading : arc.readings) {
                 ++number;
-                if (filter.job && arc.job != filter.job) continue;
-                if (filter.closure && arc.closure != filter.closure) continue;
-                if (after && std::pair(arc.at.ms, number) <= std::pair(after->atMs, after->row)) continue;
-                if (rows.size() == limit) return rows;
+                if (!isWanted(filter, arc, reading)) continue;
                 const auto version = versions.find({arc.id, reading.channel});
                 rows.push_back({bare, reading, version == versions.end() ? 1 : version->second, number});
             }
         }
+        const auto key = [](const SpliceRow& row) { return std::pair(row.arc.at.ms, row.row); };
+        const bool up = order == PageOrder::OldestFirst;
+        std::ranges::sort(rows, [&](const SpliceRow& a, const SpliceRow& b) {
+            return up ? key(a) < key(b) : key(a) > key(b);
+        });
+        if (after)
+            std::erase_if(rows, [&, last = std::pair(after->atMs, after->row)](const SpliceRow& row) {
+                return up ? key(row) <= last : key(row) >= last;
+            });
+        if (rows.size() > limit) rows.resize(limit);
         return rows;
     }
     Result<SplicerHistory> history(ToolId, std::optional<std::int64_t>) override { return SplicerHistory{}; }
@@ -118,6 +130,24 @@ class MemoryLogbook final : public Logbook {
     Result<std::uint64_t> changeCount() override { return changes; }
 
   private:
+    [[nodiscard]] bool isWanted(const SpliceFilter& filter, const SpliceArc& arc,
+                                const Reading& reading) const {
+        if (filter.job && arc.job != filter.job) return false;
+        if (filter.closure && arc.closure != filter.closure) return false;
+        if (filter.splicer && arc.splicer != *filter.splicer) return false;
+        if (filter.cleaver && arc.cleaver != filter.cleaver) return false;
+        if (filter.fromMs && arc.at.ms < *filter.fromMs) return false;
+        if (filter.toMs && arc.at.ms >= *filter.toMs) return false;
+        if (filter.lossAbove && reading.loss <= *filter.lossAbove) return false;
+        if (!filter.text.empty() &&
+            (reading.fibreA + '\n' + reading.fibreB + '\n' + reading.note + '\n' + arc.operatorName)
+                    .find(filter.text) == std::string::npos)
+            return false;
+        if (filter.verdicts.empty()) return true;
+        const auto job = std::ranges::find_if(jobList, [&](const Job& j) { return arc.job == j.id; });
+        const auto rule = job == jobList.end() ? sampleRules().front() : job->rule;
+        return std::ranges::count(filter.verdicts, verdictOf(rule, reading)) > 0;
+    }
     template <class T, class F>
     static std::vector<T> where(const std::vector<T>& all, F&& keep) {
         std::vector<T> kept;

@@ -3,8 +3,8 @@
 
 #include <algorithm>
 
-#include "core/work/newest_splices.hpp"
 #include "core/work/notes.hpp"
+#include "core/work/stepwise_splices.hpp"
 #include "ui/text/format.hpp"
 
 namespace arc::ui {
@@ -47,7 +47,7 @@ SpliceTable::SpliceTable(Session& session, QObject* parent)
       m_session(session),
       m_reader(std::make_shared<std::unique_ptr<Logbook>>()) {}
 
-Result<void> SpliceTable::show(const SpliceFilter& filter) {
+Result<void> SpliceTable::show(const SpliceFilter& filter, PageOrder order) {
     Logbook& book = m_session.book();
     const auto tools = book.tools();
     if (!tools) return tl::unexpected(tools.error());
@@ -63,6 +63,7 @@ Result<void> SpliceTable::show(const SpliceFilter& filter) {
             for (const auto& closure : *closures) m_closures.emplace(closure.id, text::words(closure.label));
     }
     m_filter = filter;
+    m_order = order;
     ask(Window::First);
     return {};
 }
@@ -79,14 +80,14 @@ void SpliceTable::ask(Window window) {
         after = PageKey{m_rows.back().arc.at.ms, m_rows.back().row};
     m_job = m_session.background().run<Result<std::vector<SpliceRow>>>(
         this, tr("Searching the splices"),
-        [&session = m_session, held = m_reader, filter = m_filter,
+        [&session = m_session, held = m_reader, filter = m_filter, order = m_order,
          after](Progress& progress) -> Result<std::vector<SpliceRow>> {
             if (!*held) {
                 auto reader = session.reader();
                 if (!reader) return tl::unexpected(reader.error());
                 *held = std::move(*reader);
             }
-            return newestSplices(**held, filter, after, windowRows, progress);
+            return splicesStepwise(**held, filter, order, after, windowRows, progress);
         },
         [this, window](Result<std::vector<SpliceRow>> page) { take(window, std::move(page)); }, Shown::No);
 }

@@ -24,7 +24,7 @@ class SpliceTable : public QAbstractTableModel {
     explicit SpliceTable(Session& session, QObject* parent = nullptr);
 
     /// Reads the names of tools, jobs and closures again, then the first window.
-    Result<void> show(const SpliceFilter& filter);
+    Result<void> show(const SpliceFilter& filter, PageOrder order = PageOrder::NewestFirst);
     [[nodiscard]] bool loading() const { return m_job.has_value(); }
     [[nodiscard]] const SpliceRow& row(int index) const { return m_rows[static_cast<std::size_t>(index)]; }
     [[nodiscard]] bool complete() const { return m_complete; }
@@ -54,6 +54,7 @@ class SpliceTable : public QAbstractTableModel {
     std::optional<int> m_job;
     enum class Asked { Once, Again } m_asked = Asked::Once;
     SpliceFilter m_filter;
+    PageOrder m_order = PageOrder::NewestFirst;
     std::vector<SpliceRow> m_rows;
     bool m_complete = true;
     std::map<ToolId, QString> m_tools;

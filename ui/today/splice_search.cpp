@@ -70,6 +70,10 @@ SpliceSearch::SpliceSearch(Session& session, QWidget* parent)
     m_loss->addItem(tr("any loss"), -1);
     for (const int mdb : {50, 100, 150, 300})
         m_loss->addItem(tr("above %1 dB").arg(text::loss(Loss{mdb})), mdb);
+    m_order = new QComboBox(this);
+    m_order->setAccessibleName(tr("Order"));
+    m_order->addItem(tr("newest first"));
+    m_order->addItem(tr("oldest first"));
     auto* leave = button(tr("Back  Esc"), ButtonKind::Usual, this);
     row->addWidget(m_text, 3);
     row->addWidget(m_job, 2);
@@ -77,6 +81,7 @@ SpliceSearch::SpliceSearch(Session& session, QWidget* parent)
     row->addWidget(m_verdict, 2);
     row->addWidget(m_time, 2);
     row->addWidget(m_loss, 2);
+    row->addWidget(m_order, 2);
     row->addWidget(leave);
     box->addLayout(row);
 
@@ -106,11 +111,11 @@ SpliceSearch::SpliceSearch(Session& session, QWidget* parent)
     m_soon.setInterval(typingPauseMs);
     connect(&m_soon, &QTimer::timeout, this, &SpliceSearch::filter);
     connect(m_text, &QLineEdit::textChanged, this, [this] { m_soon.start(); });
-    for (auto* choice : {m_job, m_tool, m_verdict, m_time, m_loss}) {
+    for (auto* choice : {m_job, m_tool, m_verdict, m_time, m_loss, m_order}) {
         choice->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
         choice->setMinimumContentsLength(6);
     }
-    for (auto* choice : {m_job, m_tool, m_verdict, m_loss})
+    for (auto* choice : {m_job, m_tool, m_verdict, m_loss, m_order})
         connect(choice, &QComboBox::activated, this, &SpliceSearch::filter);
     connect(m_time, &QComboBox::currentTextChanged, this, [this] { m_soon.start(); });
     connect(leave, &QPushButton::clicked, this, &SpliceSearch::left);
@@ -119,7 +124,7 @@ SpliceSearch::SpliceSearch(Session& session, QWidget* parent)
     connect(m_table->selectionModel(), &QItemSelectionModel::currentRowChanged, this,
             &SpliceSearch::showHistory);
     for (QObject* part : std::initializer_list<QObject*>{m_text, m_job, m_tool, m_verdict, m_time,
-                                                         m_time->lineEdit(), m_loss, m_table})
+                                                         m_time->lineEdit(), m_loss, m_order, m_table})
         part->installEventFilter(this);
 }
 
@@ -175,7 +180,8 @@ void SpliceSearch::filter() {
     filter.toMs = range->toMs;
     if (const int mdb = m_loss->currentData().toInt(); mdb >= 0) filter.lossAbove = Loss{mdb};
     setState(m_count, QString());
-    if (const auto shown = m_model->show(filter); !shown) return said(shown.error());
+    const auto order = m_order->currentIndex() == 1 ? PageOrder::OldestFirst : PageOrder::NewestFirst;
+    if (const auto shown = m_model->show(filter, order); !shown) return said(shown.error());
     m_count->setText(tr("Searching…"));
 }
 

@@ -50,6 +50,7 @@ class SpliceSearch : public QWidget {
     QComboBox* m_verdict;
     QComboBox* m_time;
     QComboBox* m_loss;
+    QComboBox* m_order;
     QTableView* m_table;
     QLabel* m_count;
     QLabel* m_history;

@@ -69,6 +69,7 @@ class Search : public testing::Test {
         tabTo(name);
         auto* box = qobject_cast<QComboBox*>(QApplication::focusWidget());
         ASSERT_TRUE(box);
+        QTest::keyClick(box, Qt::Key_Home);
         for (int i = 0; i < 20 && box->currentText() != words; ++i) QTest::keyClick(box, Qt::Key_Down);
         EXPECT_EQ(box->currentText(), words);
         settle();
@@ -104,6 +105,15 @@ TEST_F(Search, TheTableReadsWindowsByKeyNewestFirst) {
     }
     ASSERT_EQ(rows.rowCount(), count);
     for (int i = 0; i < count; ++i) EXPECT_EQ(rows.row(i).reading.fibreA, std::to_string(count - i));
+}
+
+TEST_F(Search, TheOldestIsOneKeyAway) {
+    open();
+    choose("Order", "oldest first");
+    ASSERT_EQ(all(), count);
+    for (int i = 0; i < count; ++i) EXPECT_EQ(table().row(i).reading.fibreA, std::to_string(i + 1));
+    choose("Order", "newest first");
+    EXPECT_EQ(table().row(0).reading.fibreA, "450");
 }
 
 TEST_F(Search, OnlyTheNewestQuestionCounts) {
