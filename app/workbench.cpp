@@ -86,6 +86,9 @@ class BookWorkbench final : public Workbench {
     }
 
     Result<std::vector<SetAsideSheet>> setAside() override { return storage::openSheets(book_); }
+    Result<void> readSetAside(SetAsideSheet& sheet, std::size_t from, std::size_t count) override {
+        return storage::readRows(book_, sheet, from, count);
+    }
 
     Result<std::vector<MendedRow>> mend(const SetAsideSheet& sheet, const std::vector<MendedRow>& rows,
                                         MendPurpose purpose) override {

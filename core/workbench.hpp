@@ -61,8 +61,12 @@ class Workbench : public Handover {
     /// A key as a JSON file; refuses to overwrite.
     virtual Result<void> writeColumnKey(const ColumnKey&, const std::filesystem::path&) { return noTables(); }
     virtual Result<ColumnKey> readColumnKey(const std::filesystem::path&) { return noTables(); }
-    /// Rows of imports that wait to be mended, the newest import first.
+    /// Rows of imports that wait to be mended, the newest import first; all of them, each by its key alone.
     virtual Result<std::vector<SetAsideSheet>> setAside() { return std::vector<SetAsideSheet>{}; }
+    /// Reads rows [from, from + count) of a sheet; until then only their keys are there.
+    virtual Result<void> readSetAside(SetAsideSheet&, std::size_t /*from*/, std::size_t /*count*/) {
+        return {};
+    }
     /// What mended rows would do (one answer a row), or takes in those that can be read. Rows that still
     /// cannot stay where they are.
     virtual Result<std::vector<MendedRow>> mend(const SetAsideSheet&, const std::vector<MendedRow>&,

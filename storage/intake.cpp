@@ -16,6 +16,8 @@ namespace {
 constexpr std::size_t shownRows = 1'000;
 constexpr std::size_t keptRowBytes = 4'096;
 constexpr std::size_t keptAtOnce = 1'000;
+/// A setting holds a megabyte; a row takes 67 bytes of it.
+constexpr std::size_t sheetRowsAtOnce = 10'000;
 /// When not one of so many rows can be read, this is another kind of file.
 constexpr std::uint64_t hopelessRows = 1'000;
 constexpr std::uint64_t rowsBetweenReports = 4'096;
@@ -190,10 +192,10 @@ void IntakeFile::setAside(std::uint64_t line, std::string_view raw, RowFault fau
         lastSetAside_ = line;
     }
     const Digest key = setAsideKey(row);
-    if (count.rows.size() < shownRows) {
+    if (count.rows.size() < shownRows)
         count.rows.push_back({row.file, row.line, row.column, row.reason, row.text, toHex(key)});
-        sheetRows_.push_back(toHex(key));
-    }
+    sheetRows_.push_back(toHex(key));
+    if (sheetRows_.size() >= sheetRowsAtOnce) keepSheet();
     if (keys_.insert(key).second) unkept_.push_back(std::move(row));
     if (unkept_.size() >= keptAtOnce) keepSetAside();
 }
@@ -217,7 +219,7 @@ void IntakeFile::keepSetAside() {
 void IntakeFile::keepSheet() {
     if (sheetRows_.empty()) return;
     SheetHead head{
-        name(), fileKind, delimiter_, showable(headerLine_, keptRowBytes), {}, std::move(sheetRows_)};
+        name(), fileKind, delimiter_, showable(headerLine_, keptRowBytes), {}, std::exchange(sheetRows_, {})};
     if (translation_) head.key = translation_->key();
     writeRecord(connection, ledger, sheetSetting(head),
                 stamp("setting", "How the set-aside rows of " + name() + " are read again"));

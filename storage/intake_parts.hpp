@@ -131,7 +131,7 @@ struct IntakeFile {
     std::optional<CsvReader> reader_;
     std::vector<SetAsideVersion> unkept_;
     std::set<Digest> keys_;
-    std::vector<std::string> sheetRows_;  ///< identities of the set-aside rows, the first thousand
+    std::vector<std::string> sheetRows_;  ///< identities of set-aside rows that no sheet names yet
 };
 
 /// Told from the names of our columns; none when they say nothing.

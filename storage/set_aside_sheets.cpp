@@ -5,7 +5,8 @@
 #include <charconv>
 #include <map>
 #include <nlohmann/json.hpp>
-#include <set>
+#include <span>
+#include <unordered_set>
 
 #include "storage/canonical.hpp"
 #include "storage/column_key.hpp"
@@ -29,6 +30,26 @@ std::optional<FileKind> kindFrom(std::string_view word) {
     return std::nullopt;
 }
 
+std::string joined(const std::vector<std::string>& cells, char separator) {
+    std::string line;
+    for (std::size_t i = 0; i < cells.size(); ++i) {
+        if (i > 0) line += separator;
+        const std::string& cell = cells[i];
+        if (cell.find_first_of(std::string("\"\r\n") + separator) == std::string::npos) {
+            line += cell;
+            continue;
+        }
+        line += '"';
+        for (const char c : cell) {
+            if (c == '"') line += '"';
+            line += c;
+        }
+        line += '"';
+    }
+    return line;
+}
+
+/// Exporters give every day's file the same name and header: the rows tell the files apart.
 std::string idOf(const SheetHead& head) {
     constexpr std::size_t enough = 32;
     return toHex(sha256(Canonical()
@@ -37,6 +58,7 @@ std::string idOf(const SheetHead& head) {
                             .text(std::string(1, head.separator))
                             .text(head.header)
                             .text(head.key ? toJson(*head.key) : "")
+                            .text(joined(head.rows, ' '))
                             .view()))
         .substr(0, enough);
 }
@@ -71,25 +93,6 @@ std::vector<std::string> split(const std::string& line, char separator) {
     CsvRecord record;
     if (!reader.next(record) || !record.fault.empty()) return {};
     return {record.fields.begin(), record.fields.end()};
-}
-
-std::string joined(const std::vector<std::string>& cells, char separator) {
-    std::string line;
-    for (std::size_t i = 0; i < cells.size(); ++i) {
-        if (i > 0) line += separator;
-        const std::string& cell = cells[i];
-        if (cell.find_first_of(std::string("\"\r\n") + separator) == std::string::npos) {
-            line += cell;
-            continue;
-        }
-        line += '"';
-        for (const char c : cell) {
-            if (c == '"') line += '"';
-            line += c;
-        }
-        line += '"';
-    }
-    return line;
 }
 
 std::string lineOf(const MendedRow& row, char separator) {
@@ -178,36 +181,56 @@ Result<std::vector<SetAsideSheet>> openSheets(const std::filesystem::path& book)
     if (heads->empty()) return std::vector<SetAsideSheet>{};
     const auto done = settingsUnder(book, settledPrefix);
     if (!done) return tl::unexpected(done.error());
-    std::set<std::string> settled;
-    for (const auto& setting : *done) settled.insert(setting.key);
+    // A file that grew brings its old rows again: each is shown once, and settled once.
+    std::unordered_set<std::string> gone;
+    for (const auto& setting : *done) gone.insert(setting.key.substr(setting.key.rfind('/') + 1));
+    std::vector<SetAsideSheet> sheets;
+    for (auto setting = heads->rbegin(); setting != heads->rend(); ++setting) {
+        auto head = headFrom(setting->value);
+        if (!head) continue;
+        SetAsideSheet sheet;
+        sheet.id = setting->key.substr(sheetPrefix.size());
+        sheet.file = head->file;
+        sheet.kind = head->kind;
+        sheet.separator = head->separator;
+        sheet.header = split(head->header, head->separator);
+        sheet.key = head->key;
+        for (auto& key : head->rows) {
+            if (!gone.insert(key).second) continue;
+            SetAsideRow row;
+            row.file = sheet.file;
+            row.key = std::move(key);
+            sheet.rows.push_back(std::move(row));
+        }
+        sheet.cells.resize(sheet.rows.size());
+        if (!sheet.rows.empty()) sheets.push_back(std::move(sheet));
+    }
+    return sheets;
+}
+
+Result<void> readRows(const std::filesystem::path& book, SetAsideSheet& sheet, std::size_t from,
+                      std::size_t count) {
     auto open = openBook(book, OpenMode::ReadOnly);
     if (!open) return tl::unexpected(open.error());
-    return guarded(book, [&]() -> Result<std::vector<SetAsideSheet>> {
-        std::vector<SetAsideSheet> sheets;
-        for (auto setting = heads->rbegin(); setting != heads->rend(); ++setting) {
-            const auto head = headFrom(setting->value);
-            if (!head) continue;
-            SetAsideSheet sheet;
-            sheet.id = setting->key.substr(sheetPrefix.size());
-            sheet.file = head->file;
-            sheet.kind = head->kind;
-            sheet.separator = head->separator;
-            sheet.header = split(head->header, head->separator);
-            sheet.key = head->key;
-            for (const auto& key : head->rows) {
-                if (settled.contains(std::string(settledPrefix) + sheet.id + "/" + key)) continue;
-                const auto bytes = bytesOf(key);
-                Query q = open->connection->query(
-                    "SELECT line, column_name, reason, text FROM set_aside WHERE sha256 = ?");
-                if (!q.with(Bytes(bytes)).step()) continue;
-                sheet.rows.push_back({sheet.file, static_cast<std::uint64_t>(q.integer(0)),
-                                      std::string(q.text(1)), std::string(q.text(2)), std::string(q.text(3)),
-                                      key});
-                sheet.cells.push_back(split(sheet.rows.back().text, sheet.separator));
+    return guarded(book, [&]() -> Result<void> {
+        const std::size_t end = std::min(sheet.rows.size(), from + count);
+        for (std::size_t i = from; i < end; ++i) {
+            SetAsideRow& row = sheet.rows[i];
+            if (row.line > 0) continue;
+            const auto bytes = bytesOf(row.key);
+            Query q = open->connection->query(
+                "SELECT line, column_name, reason, text FROM set_aside WHERE sha256 = ?");
+            if (!q.with(Bytes(bytes)).step()) {
+                row.reason = "the row is not in this logbook";
+                continue;
             }
-            if (!sheet.rows.empty()) sheets.push_back(std::move(sheet));
+            row.line = static_cast<std::uint64_t>(q.integer(0));
+            row.column = q.text(1);
+            row.reason = q.text(2);
+            row.text = q.text(3);
+            sheet.cells[i] = split(row.text, sheet.separator);
         }
-        return sheets;
+        return {};
     });
 }
 
@@ -219,11 +242,14 @@ Setting leftOutSetting(const SetAsideSheet& sheet, std::size_t row) {
     return {settledKey(sheet, row), "left out"};
 }
 
-Result<std::vector<MendedRow>> mendRows(const std::filesystem::path& book, const SetAsideSheet& sheet,
-                                        std::vector<MendedRow> rows, MendPurpose purpose,
-                                        const std::string& who, Clock& clock, Random& random) {
+namespace {
+
+Result<void> mendSome(const std::filesystem::path& book, const SetAsideSheet& sheet,
+                      std::span<MendedRow> rows, MendPurpose purpose, const std::string& who, Clock& clock,
+                      Random& random) {
     std::uint64_t added = 0;
-    const auto faults = take(book, sheet, rows, Purpose::TryOnly, who, clock, random, added);
+    const auto faults =
+        take(book, sheet, {rows.begin(), rows.end()}, Purpose::TryOnly, who, clock, random, added);
     if (!faults) return tl::unexpected(faults.error());
     std::vector<MendedRow> good;
     for (std::size_t i = 0; i < rows.size(); ++i) {
@@ -235,7 +261,7 @@ Result<std::vector<MendedRow>> mendRows(const std::filesystem::path& book, const
         rows[i].reason = fault != faults->end() ? fault->second.reason : "";
         if (fault == faults->end()) good.push_back(rows[i]);
     }
-    if (purpose == MendPurpose::Try || good.empty()) return rows;
+    if (purpose == MendPurpose::Try || good.empty()) return {};
     const auto taken = take(book, sheet, good, Purpose::Import, who, clock, random, added);
     if (!taken) return tl::unexpected(taken.error());
     auto logbook = openLogbook(book, OpenMode::Companion, clock, random);
@@ -245,6 +271,21 @@ Result<std::vector<MendedRow>> mendRows(const std::filesystem::path& book, const
         if (!taken->contains(i)) settled.emplace_back(mendedSetting(sheet, good[i]));
     if (const auto saved = (*logbook)->append(settled, {who, "import " + sheet.file, {}}); !saved)
         return tl::unexpected(saved.error());
+    return {};
+}
+
+}  // namespace
+
+Result<std::vector<MendedRow>> mendRows(const std::filesystem::path& book, const SetAsideSheet& sheet,
+                                        std::vector<MendedRow> rows, MendPurpose purpose,
+                                        const std::string& who, Clock& clock, Random& random) {
+    // Of more an import does not name each fault.
+    constexpr std::size_t atOnce = 1'000;
+    for (std::size_t from = 0; from < rows.size(); from += atOnce) {
+        const auto some = std::span(rows).subspan(from, std::min(atOnce, rows.size() - from));
+        if (const auto done = mendSome(book, sheet, some, purpose, who, clock, random); !done)
+            return tl::unexpected(done.error());
+    }
     return rows;
 }
 

@@ -27,8 +27,13 @@ struct SheetHead {
 };
 Setting sheetSetting(const SheetHead& head);
 
-/// The sheets with open rows, the newest first. A sheet that cannot be read is passed over.
+/// The sheets with open rows, the newest first, each row by its key alone. A sheet that cannot be read is
+/// passed over.
 Result<std::vector<SetAsideSheet>> openSheets(const std::filesystem::path& book);
+
+/// Reads rows [from, from + count) that were not read yet.
+Result<void> readRows(const std::filesystem::path& book, SetAsideSheet& sheet, std::size_t from,
+                      std::size_t count);
 
 /// Says that a row is settled.
 Setting mendedSetting(const SetAsideSheet& sheet, const MendedRow& row);

@@ -30,8 +30,8 @@ struct SetAsideSheet {
     char separator = ',';
     std::vector<std::string> header;  ///< as written in the file
     std::optional<ColumnKey> key;
-    std::vector<SetAsideRow> rows;
-    std::vector<std::vector<std::string>> cells;  ///< of the rows, as many as could be split
+    std::vector<SetAsideRow> rows;                ///< a row that was not read yet has its key alone; line 0
+    std::vector<std::vector<std::string>> cells;  ///< of the rows; empty where a row cannot be split
 };
 
 enum class MendPurpose { Try, Import };

@@ -54,6 +54,13 @@ class SetAsideSheets : public ::testing::Test {
         request.setAsideTable = SetAsideTable::Wanted;
         return takeIn(request, clock_, random_, unwatched).value().front();
     }
+    /// With their rows read.
+    Result<std::vector<SetAsideSheet>> sheets() {
+        auto open = openSheets(book());
+        if (open)
+            for (auto& sheet : *open) EXPECT_TRUE(readRows(book(), sheet, 0, sheet.rows.size()));
+        return open;
+    }
     std::vector<MendedRow> mend(const SetAsideSheet& sheet, std::vector<MendedRow> rows,
                                 MendPurpose purpose) {
         return mendRows(book(), sheet, std::move(rows), purpose, "Ada", clock_, random_).value();
@@ -66,9 +73,9 @@ class SetAsideSheets : public ::testing::Test {
 
 TEST_F(SetAsideSheets, RowsWaitWithTheirHeaderAndKeyUntilTheyAreMended) {
     EXPECT_EQ(take().setAside, 2u);
-    const auto sheets = openSheets(book()).value();
-    ASSERT_EQ(sheets.size(), 1u);
-    const auto& sheet = sheets.front();
+    const auto open = sheets().value();
+    ASSERT_EQ(open.size(), 1u);
+    const auto& sheet = open.front();
     EXPECT_EQ(sheet.file, "monday.csv");
     EXPECT_EQ(sheet.header, (std::vector<std::string>{"time", "unit", "loss"}));
     EXPECT_EQ(sheet.key, crewB());
@@ -93,26 +100,74 @@ TEST_F(SetAsideSheets, RowsWaitWithTheirHeaderAndKeyUntilTheyAreMended) {
                             MendPurpose::Import);
     EXPECT_EQ(taken[1].verdict, MendVerdict::StillWrong);
     EXPECT_EQ(book_->totals()->readings, 2u);
-    auto left = openSheets(book()).value();
+    auto left = sheets().value();
     ASSERT_EQ(left.size(), 1u);
     ASSERT_EQ(left[0].rows.size(), 1u);
     EXPECT_EQ(left[0].rows[0].line, 4u);
 
     mend(left[0], {mended(0, {}, "2031-03-03T07:06:00Z;S-1;0,05")}, MendPurpose::Import);
     EXPECT_EQ(book_->totals()->readings, 3u);
-    EXPECT_TRUE(openSheets(book()).value().empty());
+    EXPECT_TRUE(sheets().value().empty());
     take();
-    EXPECT_TRUE(openSheets(book()).value().empty()) << "the same file again does not open them again";
+    EXPECT_TRUE(sheets().value().empty()) << "the same file again does not open them again";
 }
 
 TEST_F(SetAsideSheets, ARowIsLeftOutOnPurposeAndMayBeTakenBack) {
     take();
-    const auto sheet = openSheets(book()).value().front();
+    const auto sheet = sheets().value().front();
     const Setting out = leftOutSetting(sheet, 1);
     ASSERT_TRUE(book_->append(out, {"Ada", "window", {}}));
-    ASSERT_EQ(openSheets(book()).value().front().rows.size(), 1u);
+    ASSERT_EQ(sheets().value().front().rows.size(), 1u);
     ASSERT_TRUE(book_->append(opposite(out, std::nullopt), {"Ada", "window", {}}));
-    EXPECT_EQ(openSheets(book()).value().front().rows.size(), 2u);
+    EXPECT_EQ(sheets().value().front().rows.size(), 2u);
+}
+
+TEST_F(SetAsideSheets, EveryRowOfALongFileWaitsNotOnlyTheFirstThousand) {
+    constexpr int many = 25'000;
+    {
+        std::ofstream file(log(), std::ios::binary);
+        file << "time;unit;loss\n2031-03-03T06:00:00Z;S-1;0,03\n";
+        for (int i = 0; i < many; ++i) file << "2031-03-03T07:00:00Z;S-1;o," << i << '\n';
+    }
+    EXPECT_EQ(take().setAside, std::uint64_t{many});
+    auto open = openSheets(book()).value();
+    std::size_t rows = 0;
+    for (const auto& sheet : open) rows += sheet.rows.size();
+    EXPECT_EQ(rows, std::size_t{many});
+    auto& last = open.front();
+    const std::size_t end = last.rows.size() - 1;
+    EXPECT_EQ(last.rows[end].line, 0u) << "not read before it is asked for";
+    ASSERT_TRUE(readRows(book(), last, end, 1));
+    EXPECT_EQ(last.rows[end].text, "2031-03-03T07:00:00Z;S-1;o,24999");
+    EXPECT_EQ(last.cells[end].size(), 3u);
+    // 1,500 mended at once: each of the wrong ones is named.
+    std::vector<MendedRow> all;
+    for (std::size_t r = 0; r < 1'500; ++r)
+        all.push_back(mended(
+            r, {"2031-03-04T07:" + std::to_string(10 + r % 50) + ":00Z", "S-1", r % 2 ? "x" : "0,04"}));
+    std::size_t wrong = 0;
+    for (const auto& row : mend(last, all, MendPurpose::Try)) wrong += row.verdict == MendVerdict::StillWrong;
+    EXPECT_EQ(wrong, 750u);
+}
+
+TEST_F(SetAsideSheets, AnotherFileOfTheSameNameHidesNoRowAndAFileThatGrewShowsEachOnce) {
+    take();
+    std::ofstream(log(), std::ios::binary)
+        << "time;unit;loss\n2031-03-04T06:00:00Z;S-1;0,03\n2031-03-04T07:05:00Z;"
+           "S-1;p,07\n";
+    take();
+    const auto rows = [this] {
+        std::vector<std::string> texts;
+        for (const auto& sheet : sheets().value())
+            for (const auto& row : sheet.rows) texts.push_back(row.text);
+        return texts;
+    };
+    EXPECT_EQ(rows(),
+              (std::vector<std::string>{"2031-03-04T07:05:00Z;S-1;p,07", "2031-03-03T07:05:00Z;S-1;o,04",
+                                        "2031-03-03T07:06:00Z;S-1;0,05;extra"}));
+    std::ofstream(log(), std::ios::binary) << threeRows << "2031-03-03T07:09:00Z;S-1;q,09\n";
+    take();
+    EXPECT_EQ(rows().size(), 4u);
 }
 
 TEST_F(SetAsideSheets, TheSetAsideRowsAsATableAreTheHeaderAndTheRowsAsTheyStood) {

@@ -74,6 +74,12 @@ class RigBench : public Workbench {
         return real_->readColumnKey(file);
     }
     Result<std::vector<SetAsideSheet>> setAside() override { return real_->setAside(); }
+    Result<std::vector<ConcurrentEdits>> concurrentEdits() override {
+        return twice.empty() ? real_->concurrentEdits() : twice;
+    }
+    Result<void> readSetAside(SetAsideSheet& sheet, std::size_t from, std::size_t count) override {
+        return real_->readSetAside(sheet, from, count);
+    }
     Result<std::vector<MendedRow>> mend(const SetAsideSheet& sheet, const std::vector<MendedRow>& rows,
                                         MendPurpose purpose) override {
         return real_->mend(sheet, rows, purpose);
@@ -90,6 +96,7 @@ class RigBench : public Workbench {
         return "everything in " + path.filename().string() + " is as it was written";
     }
 
+    std::vector<ConcurrentEdits> twice;  ///< instead of those of the book
     std::function<Result<ImportCount>(const std::filesystem::path&, FileKind, Progress&)> onImport;
     std::function<Result<std::filesystem::path>(JobId, const std::filesystem::path&, Progress&)> onCloseout;
 

@@ -7,14 +7,15 @@
 
 namespace arc::ui {
 
-void SetAsideTable::show(std::vector<SetAsideRow> rows) {
+void SetAsideTable::show(int count, std::function<SetAsideRow(int)> rowAt) {
     beginResetModel();
-    m_rows = std::move(rows);
+    m_count = count;
+    m_rowAt = std::move(rowAt);
     endResetModel();
 }
 
 int SetAsideTable::rowCount(const QModelIndex& parent) const {
-    return parent.isValid() ? 0 : static_cast<int>(m_rows.size());
+    return parent.isValid() ? 0 : m_count;
 }
 
 int SetAsideTable::columnCount(const QModelIndex& parent) const {
@@ -27,7 +28,7 @@ QVariant SetAsideTable::data(const QModelIndex& index, int role) const {
         return QVariant(
             static_cast<int>((index.column() == Line ? Qt::AlignRight : Qt::AlignLeft) | Qt::AlignVCenter));
     if (role != Qt::DisplayRole && role != Qt::ToolTipRole) return {};
-    const auto& row = m_rows[static_cast<std::size_t>(index.row())];
+    const SetAsideRow row = m_rowAt(index.row());
     switch (index.column()) {
         case File:
             return QFileInfo(text::words(row.file)).fileName();

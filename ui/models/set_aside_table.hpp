@@ -1,9 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Rows of an import that could not be read: where, why, and the row itself.
+// Rows of imports that could not be read: where, why, and the row itself. Each is asked for when it comes in
+// sight.
 #pragma once
 #include <QAbstractTableModel>
 
-#include <vector>
+#include <functional>
 
 #include "core/workbench.hpp"
 
@@ -14,7 +15,7 @@ class SetAsideTable : public QAbstractTableModel {
   public:
     enum Column { File, Line, Name, Reason, Row, columnCountAll };
     explicit SetAsideTable(QObject* parent = nullptr) : QAbstractTableModel(parent) {}
-    void show(std::vector<SetAsideRow> rows);
+    void show(int count, std::function<SetAsideRow(int)> rowAt);
 
     [[nodiscard]] int rowCount(const QModelIndex& parent = {}) const override;
     [[nodiscard]] int columnCount(const QModelIndex& parent = {}) const override;
@@ -22,7 +23,8 @@ class SetAsideTable : public QAbstractTableModel {
     [[nodiscard]] QVariant headerData(int section, Qt::Orientation orientation, int role) const override;
 
   private:
-    std::vector<SetAsideRow> m_rows;
+    int m_count = 0;
+    std::function<SetAsideRow(int)> m_rowAt;
 };
 
 }  // namespace arc::ui

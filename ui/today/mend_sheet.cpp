@@ -18,6 +18,7 @@
 #include "ui/models/set_aside_table.hpp"
 #include "ui/text/format.hpp"
 #include "ui/theme/theme.hpp"
+#include "ui/today/mend_drafts.hpp"
 #include "ui/widgets/row_table.hpp"
 #include "ui/widgets/words.hpp"
 
@@ -97,6 +98,7 @@ int MendSheet::current() const {
 }
 
 void MendSheet::begin(std::vector<SetAsideRow> others) {
+    const int at = current();
     closeEditor();
     m_sheets.clear();
     m_places.clear();
@@ -106,39 +108,81 @@ void MendSheet::begin(std::vector<SetAsideRow> others) {
     const bool mendable = !m_places.empty();
     m_take->setVisible(mendable);
     m_out->setVisible(mendable);
-    if (mendable)
+    if (mendable) {
+        bringBack();
         showRows();
-    else
-        m_rows->show(std::move(others));
+    } else {
+        const int count = static_cast<int>(others.size());
+        m_rows->show(count,
+                     [rows = std::move(others)](int row) { return rows[static_cast<std::size_t>(row)]; });
+    }
     m_head->setText(mendable
                         ? tr("Set aside: nothing of these is lost. Choose a row and press Enter to mend it.")
                         : tr("Set aside: nothing of these is lost, mend them and import again"));
+    if (!m_mended.empty())
+        m_head->setText(m_head->text() + QLatin1Char(' ') +
+                        tr("%1 are mended and not taken in yet.").arg(m_mended.size()));
     const Theme theme = currentTheme();
     const int widths[] = {150, 70, 140, 380};
     for (int i = 0; i < 4; ++i) m_table->setColumnWidth(i, theme.px(widths[i]));
     setVisible(m_rows->rowCount() > 0);
-    if (m_rows->rowCount() > 0) m_table->setCurrentIndex(m_rows->index(0, 0));
+    if (m_rows->rowCount() > 0)
+        m_table->setCurrentIndex(m_rows->index(std::clamp(at, 0, m_rows->rowCount() - 1), 0));
+}
+
+/// What was typed before, in this window or before a crash.
+void MendSheet::bringBack() {
+    m_mended.clear();
+    const auto kept = rememberedMends();
+    if (kept.empty()) return;
+    std::map<std::size_t, std::vector<MendedRow>> bySheet;
+    for (const Place& place : m_places) {
+        const auto found = kept.find(nameOf(place));
+        if (found == kept.end()) continue;
+        MendedRow row = found->second;
+        row.row = place.row;
+        bySheet[place.sheet].push_back(std::move(row));
+    }
+    for (auto& [sheet, rows] : bySheet) {
+        auto tried = m_session.take(m_session.workbench().mend(m_sheets[sheet], rows, MendPurpose::Try));
+        if (!tried) return;
+        for (auto& row : *tried) m_mended[nameOf({sheet, row.row})] = std::move(row);
+    }
+}
+
+void MendSheet::forget(const std::string& name) {
+    m_mended.erase(name);
+    forgetMend(name);
+}
+
+void MendSheet::readAround(const Place& place) {
+    constexpr std::size_t atOnce = 200;
+    if (m_sheets[place.sheet].rows[place.row].line > 0) return;
+    m_session.take(m_session.workbench()
+                       .readSetAside(m_sheets[place.sheet], place.row / atOnce * atOnce, atOnce)
+                       .map([] { return true; }));
+}
+
+SetAsideRow MendSheet::shown(int at) {
+    const Place place = m_places[static_cast<std::size_t>(at)];
+    readAround(place);
+    SetAsideRow row = m_sheets[place.sheet].rows[place.row];
+    const auto mended = m_mended.find(nameOf(place));
+    if (mended == m_mended.end()) return row;
+    const bool wrong = mended->second.verdict == MendVerdict::StillWrong;
+    row.reason = wrong ? "still: " + mended->second.reason
+                       : text::utf8(mended->second.verdict == MendVerdict::Known
+                                        ? tr("mended; the logbook has it already")
+                                        : tr("mended, will be taken in"));
+    row.text = mended->second.text;
+    for (std::size_t i = 0; i < mended->second.cells.size(); ++i)
+        row.text += (i > 0 ? std::string(1, m_sheets[place.sheet].separator) : "") + mended->second.cells[i];
+    return row;
 }
 
 void MendSheet::showRows() {
-    std::vector<SetAsideRow> shown;
-    for (const auto& place : m_places) {
-        SetAsideRow row = m_sheets[place.sheet].rows[place.row];
-        if (const auto mended = m_mended.find(nameOf(place)); mended != m_mended.end()) {
-            const bool wrong = mended->second.verdict == MendVerdict::StillWrong;
-            row.reason = wrong ? "still: " + mended->second.reason
-                               : text::utf8(mended->second.verdict == MendVerdict::Known
-                                                ? tr("mended; the logbook has it already")
-                                                : tr("mended, will be taken in"));
-            row.text = mended->second.text;
-            for (std::size_t i = 0; i < mended->second.cells.size(); ++i)
-                row.text +=
-                    (i > 0 ? std::string(1, m_sheets[place.sheet].separator) : "") + mended->second.cells[i];
-        }
-        shown.push_back(std::move(row));
-    }
     const int at = current();
-    m_rows->show(std::move(shown));
+    m_rows->show(open(), [this](int row) { return shown(row); });
     if (at >= 0 && at < m_rows->rowCount()) m_table->setCurrentIndex(m_rows->index(at, 0));
 }
 
@@ -147,6 +191,7 @@ void MendSheet::edit(int at) {
     if (at < 0 || at >= open()) return;
     m_table->setCurrentIndex(m_rows->index(at, 0));
     m_editing = m_places[static_cast<std::size_t>(at)];
+    readAround(*m_editing);
     const auto& sheet = m_sheets[m_editing->sheet];
     const auto& row = sheet.rows[m_editing->row];
     const auto known = m_mended.find(nameOf(*m_editing));
@@ -206,6 +251,7 @@ void MendSheet::read() {
         : row.verdict == MendVerdict::Known ? tr("The logbook has this splice already.")
                                             : tr("This row lands."));
     setState(m_verdict, wrong ? QStringLiteral("watch") : QStringLiteral("steady"));
+    rememberMend(nameOf(*m_editing), row);
     m_mended[nameOf(*m_editing)] = std::move(row);
 }
 
@@ -231,7 +277,7 @@ void MendSheet::takeMended() {
             }
         if (rows.empty()) continue;
         if (!m_session.take(m_session.workbench().mend(m_sheets[s], rows, MendPurpose::Import))) return;
-        for (const auto& row : rows) m_mended.erase(nameOf({s, row.row}));
+        for (const auto& row : rows) forget(nameOf({s, row.row}));
         any = true;
     }
     if (!any) {
@@ -253,6 +299,7 @@ void MendSheet::leaveOut() {
     for (auto& setting : m_session.workbench().leftOut(m_sheets[place.sheet], {place.row}))
         entries.emplace_back(std::move(setting));
     if (entries.empty() || !m_session.save(entries)) return;
+    forget(nameOf(place));
     begin();
     Q_EMIT taken();
     if (isVisible()) m_table->setFocus(Qt::OtherFocusReason);
@@ -272,7 +319,7 @@ bool MendSheet::eventFilter(QObject* watched, QEvent* event) {
         return enter || key->key() == Qt::Key_Delete;
     }
     if (key->key() == Qt::Key_Escape) {
-        if (m_editing) m_mended.erase(nameOf(*m_editing));
+        if (m_editing) forget(nameOf(*m_editing));
         closeEditor();
         showRows();
         m_table->setFocus(Qt::OtherFocusReason);

@@ -44,6 +44,11 @@ class MendSheet : public QWidget {
         std::size_t sheet = 0, row = 0;
     };
     void showRows();
+    /// The row as it is shown, read from the logbook when it comes in sight.
+    [[nodiscard]] SetAsideRow shown(int at);
+    void readAround(const Place& place);
+    void bringBack();
+    void forget(const std::string& name);
     void edit(int at);
     void read();
     void closeEditor();
@@ -55,7 +60,7 @@ class MendSheet : public QWidget {
     Session& m_session;
     std::vector<SetAsideSheet> m_sheets;
     std::vector<Place> m_places;
-    /// What was typed, by sheet and row, as long as the window is open.
+    /// What was typed, by sheet and row; kept on this laptop until it is taken in.
     std::map<std::string, MendedRow> m_mended;
     std::optional<Place> m_editing;
     SetAsideTable* m_rows;
