@@ -17,6 +17,7 @@
 #include "ui/models/preview_table.hpp"
 #include "ui/text/format.hpp"
 #include "ui/theme/theme.hpp"
+#include "ui/today/action_words.hpp"
 #include "ui/widgets/choose_file.hpp"
 #include "ui/widgets/row_table.hpp"
 #include "ui/widgets/words.hpp"
@@ -90,6 +91,17 @@ ColumnKeySheet::ColumnKeySheet(Session& session, QWidget* parent) : QWidget(pare
     m_unitCell = add(m_grid, 1, 0, tr("Losses are in"), m_unit);
     add(m_grid, 1, 1, tr("Time of day, if apart"), m_timeOfDay);
     m_wideCell = add(m_grid, 1, 2, tr("Losses, a column a groove"), m_wide);
+
+    m_actions = new ActionWords(sheet);
+    box->addWidget(m_actions);
+    connect(m_actions, &ActionWords::changed, this, [this] {
+        // Words of the key that this file does not have stay.
+        auto& known = m_values["action"];
+        for (const auto& word : m_actions->words()) known.erase(word);
+        known.merge(m_actions->answers());
+        if (known.empty()) m_values.erase("action");
+        look();
+    });
 
     m_said = words(QString(), TextRole::Body, sheet);
     m_said->setWordWrap(true);
@@ -203,6 +215,8 @@ void ColumnKeySheet::begin(const std::filesystem::path& file, FileKind kind, Tab
             if (key.kind == kind) m_saved.push_back(std::move(key));
     m_filling = Filling::Yes;
     makeFields(kind);
+    const auto deck = m_session.workbench().cards(m_session.book());
+    m_actions->offer(kind == FileKind::Events && deck ? *deck : care::Deck{});
     m_keys->clear();
     m_keys->addItem(tr("none, match the columns"));
     for (const auto& key : m_saved) m_keys->addItem(text::words(key.name));
@@ -267,6 +281,8 @@ void ColumnKeySheet::fill(const ColumnKey& key, const std::vector<OpenQuestion>&
         field.theirs->setEditText(shown);
     }
     m_values = key.values;
+    if (const auto deck = m_session.workbench().cards(m_session.book()); m_kind == FileKind::Events && deck)
+        m_actions->offer(*deck);
     m_name->setText(text::words(key.name));
     m_filling = Filling::No;
     look();
@@ -312,6 +328,7 @@ ColumnKey ColumnKeySheet::key() const {
 void ColumnKeySheet::look() {
     if (m_filling == Filling::Yes) return;
     const auto now = key();
+    if (m_kind == FileKind::Events) askWords(now);
     auto preview = m_session.workbench().preview({m_file, m_kind, now});
     if (!preview) {
         m_said->setText(text::spoken(preview.error()));
@@ -353,6 +370,32 @@ void ColumnKeySheet::look() {
     m_table->setColumnWidth(PreviewTable::Line, theme.px(56));
     m_table->setColumnWidth(PreviewTable::Verdict, std::clamp(m_table->columnWidth(PreviewTable::Verdict),
                                                               theme.px(130), theme.px(420)));
+}
+
+/// The words of the column for what was done, as it is chosen now.
+void ColumnKeySheet::askWords(const ColumnKey& now) {
+    const auto column = now.columns.find("action");
+    const std::string name = column == now.columns.end() ? "action" : column->second;
+    const auto at =
+        std::ranges::find_if(m_header, [&](const std::string& theirs) { return columnName(theirs) == name; });
+    std::vector<std::string> words;
+    if (at != m_header.end()) {
+        const auto place = static_cast<std::size_t>(at - m_header.begin());
+        for (const auto& row : m_sample)
+            if (place < row.size() && std::ranges::find(words, row[place]) == words.end())
+                words.push_back(row[place]);
+    }
+    const auto before = m_actions->choices();
+    const auto known = m_values.find("action");
+    m_actions->ask(words, known == m_values.end() ? std::map<std::string, std::string>{} : known->second);
+    if (m_actions->choices() == before) return;
+    QWidget* last = m_fields.empty() ? static_cast<QWidget*>(m_timeOfDay) : m_fields.back().theirs;
+    for (auto* choice : m_actions->choices()) {
+        choice->installEventFilter(this);
+        setTabOrder(last, choice);
+        last = choice;
+    }
+    setTabOrder(last, m_table);
 }
 
 void ColumnKeySheet::refuse(const QString& why, QWidget* at) {

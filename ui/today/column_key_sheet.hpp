@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Matches the columns of somebody's table with ours, once: a choice a field, the first rows as they would be
 // read below, live. What it finds is saved by name in the logbook; a file with the same header gets it
-// offered. Questions that only a person can answer (day or month first, offset, dB or mdB) stop the import.
+// offered. Of events, the words for what was done are matched with our care cards as well. Questions that
+// only a person can answer (day or month first, offset, dB or mdB) stop the import.
 #pragma once
 #include <QWidget>
 
@@ -22,6 +23,7 @@ class QTableView;
 
 namespace arc::ui {
 
+class ActionWords;
 class PreviewTable;
 
 class ColumnKeySheet : public QWidget {
@@ -50,6 +52,7 @@ class ColumnKeySheet : public QWidget {
     void makeFields(FileKind kind);
     void fill(const ColumnKey& key, const std::vector<OpenQuestion>& open);
     void look();
+    void askWords(const ColumnKey& now);
     void accept();
     void exportKey();
     void refuse(const QString& why, QWidget* at);
@@ -62,6 +65,7 @@ class ColumnKeySheet : public QWidget {
     std::vector<std::vector<std::string>> m_sample;
     std::vector<ColumnKey> m_saved;
     std::map<std::string, std::map<std::string, std::string>> m_values;
+    ActionWords* m_actions;
     QLabel* m_offer;
     QLabel* m_said;
     QComboBox* m_keys;

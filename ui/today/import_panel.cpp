@@ -203,7 +203,11 @@ void ImportPanel::next() {
     const bool hopeless =
         seen && !seen->rows.empty() &&
         std::ranges::all_of(seen->rows, [](const PreviewRow& row) { return !row.reason.empty(); });
-    if (!seen || (!seen->problem && !hopeless)) return take(file, what, {});
+    // Words for what was done that nobody has matched yet: asked once, rather than row by row.
+    const bool strange =
+        seen && what == FileKind::Events &&
+        std::ranges::any_of(seen->rows, [](const PreviewRow& row) { return row.column == "action"; });
+    if (!seen || (!seen->problem && !hopeless && !strange)) return take(file, what, {});
     std::vector<std::string> header;
     for (const auto& name : seen->theirHeader) header.push_back(columnName(name));
     if (const auto known = m_matched.find(header); known != m_matched.end())

@@ -153,6 +153,49 @@ TEST_F(Matching, OneColumnAGrooveInThousandths) {
     EXPECT_EQ(rows()[1].arc.channels, 4);
 }
 
+TEST_F(Matching, WordsForWhatWasDoneAreMatchedWithOurCareCards) {
+    rig.write(Tool{rig.newId<ToolId>(), "S-01", "Heron", Splicer{}, Service::InUse});
+    QTest::keyClick(panel.get(), Qt::Key_2);  // events
+    take(file("pflege.csv",
+              "Wann,Gerät,Was\n2031-03-03T07:00:00Z,S-01,Nuten gereinigt\n2031-03-04T07:00:00Z,S-01,Linse "
+              "gereinigt\n2031-03-05T07:00:00Z,S-01,Nuten gereinigt\n2031-03-06T07:00:00Z,S-01,Kaffee\n"));
+    ASSERT_TRUE(sheet()->isVisible());
+    for (const auto& [field, column] : std::initializer_list<std::pair<const char*, const char*>>{
+             {"date and time", "Wann"}, {"tool", "Gerät"}, {"what was done", "Was"}}) {
+        auto* choice = named<QComboBox>(field);
+        ASSERT_TRUE(choice) << field;
+        ASSERT_TRUE(tabTo(choice)) << field;
+        choice->lineEdit()->selectAll();
+        type(column);
+    }
+    EXPECT_TRUE(says("0 of the first 4 rows land"));
+    ASSERT_TRUE(tabTo(named<QComboBox>("\"Nuten gereinigt\" means")));
+    type("Clean V");
+    EXPECT_TRUE(says("2 of the first 4 rows land")) << "live";
+    ASSERT_TRUE(tabTo(named<QComboBox>("\"Linse gereinigt\" means")));
+    type("Clean the cam");
+    EXPECT_TRUE(says("3 of the first 4 rows land"));
+    ASSERT_TRUE(tabTo(named<QLineEdit>("Save the key as")));
+    type("Crew P");
+    test::picture(*panel, "matching-words");
+    press(Qt::Key_Return);
+    ASSERT_TRUE(eventually([&] { return !panel->busy(); }));
+    const auto care = rig.reopened()->careRecords(std::nullopt).value();
+    ASSERT_EQ(care.size(), 3u);
+    EXPECT_EQ(care[0].action, action::grooveClean);
+    EXPECT_EQ(care[1].action, action::lensClean);
+    EXPECT_EQ(mend()->open(), 1) << "coffee waits for somebody";
+    const auto saved = rig.bench->columnKeys()->at(0);
+    EXPECT_EQ(saved.values.at("action").at("Nuten gereinigt"), action::grooveClean);
+
+    // The next file of theirs lands with the saved key alone.
+    take(file("april.csv", "Wann,Gerät,Was\n2031-04-03T07:00:00Z,S-01,Linse gereinigt\n"));
+    EXPECT_TRUE(says("Crew P"));
+    press(Qt::Key_Return);
+    ASSERT_TRUE(eventually([&] { return !panel->busy(); }));
+    EXPECT_EQ(rig.reopened()->careRecords(std::nullopt)->size(), 4u);
+}
+
 TEST_F(Matching, EscLeavesWithoutTakingAnythingIn) {
     take(file("april.csv", german));
     press(Qt::Key_Escape);
@@ -211,6 +254,55 @@ TEST_F(Matching, WhoCancelsFindsTheRowsAgainLater) {
     session->undo().undo();
     later.begin();
     EXPECT_EQ(later.findChild<MendSheet*>()->open(), 1) << "and taken back";
+}
+
+TEST_F(Matching, WhatIsMendedAndNotTakenInSurvivesTheWindow) {
+    take(file("log.csv", oneBad));
+    press(Qt::Key_Return);
+    type("0.02");
+    ASSERT_TRUE(says("This row lands"));
+    // The window goes without a word, as in a crash.
+    panel.reset();
+    ImportPanel later(*session);
+    later.resize(1250, 700);
+    later.show();
+    later.activateWindow();
+    ASSERT_TRUE(QTest::qWaitForWindowActive(&later));
+    later.begin();
+    auto* sheet = later.findChild<MendSheet*>();
+    auto* rows = sheet->table()->model();
+    EXPECT_EQ(rows->index(0, SetAsideTable::Reason).data().toString(), "mended, will be taken in");
+    EXPECT_TRUE(rows->index(0, SetAsideTable::Row).data().toString().contains("0.02"));
+    QTest::keyClick(&later, Qt::Key_M);
+    QTest::keyClick(sheet->table(), Qt::Key_Return, Qt::ControlModifier);
+    EXPECT_EQ(this->rows().size(), 3u);
+    EXPECT_EQ(sheet->open(), 0);
+    // And is forgotten once it is taken in.
+    ImportPanel last(*session);
+    last.begin();
+    EXPECT_EQ(last.findChild<MendSheet*>()->open(), 0);
+}
+
+TEST_F(Matching, TheLastOfThreeThousandRowsIsMended) {
+    std::string log = "time,splicer,loss_db,fibre_a\n2031-03-03T08:00:00+01:00,S-01,0.03,1\n";
+    for (int i = 0; i < 3'000; ++i) log += "2031-03-03T09:00:00+01:00,S-01,x" + std::to_string(i) + ",2\n";
+    take(file("log.csv", log));
+    ASSERT_EQ(mend()->open(), 3'000);
+    auto* table = mend()->table();
+    QAbstractItemModelTester tester(table->model(), QAbstractItemModelTester::FailureReportingMode::Fatal);
+    ASSERT_TRUE(table->hasFocus());
+    press(Qt::Key_End, Qt::ControlModifier);
+    EXPECT_EQ(table->currentIndex().row(), 2'999);
+    EXPECT_TRUE(table->model()->index(2'999, SetAsideTable::Row).data().toString().contains("x2999"));
+    press(Qt::Key_Return);
+    auto* cell = named<QLineEdit>("loss_db");
+    ASSERT_TRUE(cell && cell->hasFocus());
+    cell->selectAll();
+    type("0.02");
+    press(Qt::Key_Return, Qt::ControlModifier);
+    EXPECT_EQ(rows().size(), 2u);
+    EXPECT_EQ(mend()->open(), 2'999);
+    EXPECT_EQ(table->currentIndex().row(), 2'998) << "one stays where one was";
 }
 
 TEST_F(Matching, ARowThatCannotBeSplitIsMendedAsAWhole) {
