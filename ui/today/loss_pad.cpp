@@ -122,6 +122,11 @@ void LossPad::changeAverage(Loss sum, int count) {
     refresh();
 }
 
+void LossPad::setMarks(PadMarks marks) {
+    m_marks = std::move(marks);
+    refresh();
+}
+
 void LossPad::askPrompt(const QString& question, const std::vector<PromptField>& fields, const QString& doIt,
                         std::function<QString(const QStringList&)> answered) {
     m_buttons->hide();
@@ -262,9 +267,9 @@ void LossPad::refresh() {
     const auto first = rows.empty() ? 0 : m_pad->unitFirst(m_pad->current());
     const auto end = rows.empty() ? 0 : m_pad->unitEnd(m_pad->current());
     std::vector<PadRowView> views;
-    for (auto r = first; r < end; ++r) views.push_back(viewOf(*m_pad, r, preview));
+    for (auto r = first; r < end; ++r) views.push_back(viewOf(*m_pad, r, preview, m_marks));
     m_rows->setViews(std::move(views), rows.empty() ? 0 : m_pad->current() - first);
-    m_hint->setText(m_problem.isEmpty() ? usualHint(*m_pad, preview) : m_problem);
+    m_hint->setText(m_problem.isEmpty() ? usualHint(*m_pad, preview, m_marks) : m_problem);
     setState(m_hint, m_problem.isEmpty() && preview.average == pad::AverageNow::Within ? QString()
                      : m_problem.isEmpty() ? QStringLiteral("watch")
                                            : QStringLiteral("drifting"));

@@ -9,6 +9,7 @@
 
 #include "core/work/pad.hpp"
 #include "ui/shell/session.hpp"
+#include "ui/today/pad_marks.hpp"
 #include "ui/today/pad_row.hpp"
 #include "ui/today/prompt_bar.hpp"
 
@@ -29,6 +30,7 @@ class LossPad : public QFrame {
     [[nodiscard]] const std::optional<pad::Pad>& pad() const { return m_pad; }
     void changeSetUp(const pad::SetUp& setUp);
     void changeAverage(Loss sum, int count);
+    void setMarks(PadMarks marks);
     void reload(const std::vector<SpliceArc>& arcs);
     void written(const pad::Write& write);
     /// What is typed and not saved; put back by restore when the closure and fibre are here.
@@ -66,6 +68,7 @@ class LossPad : public QFrame {
 
     Session& m_session;
     std::optional<pad::Pad> m_pad;
+    PadMarks m_marks;
     PadRows* m_rows;
     QLabel* m_hint;
     PromptBar* m_prompt;

@@ -63,9 +63,8 @@ void splitAtPoint(const QString& number, PadRowView& view) {
     view.fraction = at < 0 ? QString() : number.mid(at + point.size());
 }
 
-}  // namespace
-
-PadRowView viewOf(const pad::Pad& pad, std::size_t r, const pad::Preview& preview) {
+/// The row without what else is known of its fibre.
+PadRowView plainView(const pad::Pad& pad, std::size_t r, const pad::Preview& preview) {
     const pad::Row& row = pad.rows()[r];
     PadRowView view;
     view.number = row.fibre.number;
@@ -126,7 +125,23 @@ PadRowView viewOf(const pad::Pad& pad, std::size_t r, const pad::Preview& previe
     return view;
 }
 
-QString usualHint(const pad::Pad& pad, const pad::Preview& preview) {
+}  // namespace
+
+PadRowView viewOf(const pad::Pad& pad, std::size_t r, const pad::Preview& preview, const PadMarks& marks) {
+    PadRowView view = plainView(pad, r, preview);
+    const pad::Row& row = pad.rows()[r];
+    const auto add = [&view](const QString& words) {
+        view.verdict = view.verdict.isEmpty() ? words : view.verdict + QStringLiteral(", ") + words;
+    };
+    if (marks.twice(row)) {
+        if (view.mark != Mark::Drifting) view.mark = Mark::Watch;
+        add(LossPad::tr("edited twice"));
+    }
+    if (marks.oneWay(row)) add(LossPad::tr("one way"));
+    return view;
+}
+
+QString usualHint(const pad::Pad& pad, const pad::Preview& preview, const PadMarks& marks) {
     if (pad.rows().empty())
         return LossPad::tr("This closure has no fibres. Give it a cable or a splice plan in the set-up, S.");
     if (preview.typed.kind == pad::TypedKind::Impossible) return text::spoken(preview.typed.sentence);
@@ -166,7 +181,9 @@ QString usualHint(const pad::Pad& pad, const pad::Preview& preview) {
                    ? LossPad::tr("4 is 0.04. Enter saves each fibre; or Space between them and one Enter.")
                    : LossPad::tr("4 is 0.04, 12 is 0.12. Enter saves.");
     }
-    return average.isEmpty() ? next : average + QLatin1Char(' ') + next;
+    QStringList said{marks.sentence(pad.rows()[pad.current()]), average, next};
+    said.removeAll(QString());
+    return said.join(QLatin1Char(' '));
 }
 
 }  // namespace arc::ui
