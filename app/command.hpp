@@ -79,6 +79,7 @@ std::vector<Command> runLengthCommands();  ///< runlength
 std::vector<Command> careCommands();       ///< queues, care
 std::vector<Command> limitsCommands();     ///< limits
 std::vector<Command> closeoutCommands();   ///< closeout
+std::vector<Command> spanCommands();       ///< spans
 std::vector<Command> scenarioCommands();   ///< simulate
 
 }  // namespace arc::app

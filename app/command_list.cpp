@@ -85,10 +85,9 @@ Exit refuse(const Problem& problem, Environment& environment) {
 
 std::vector<Command> allCommands() {
     std::vector<Command> all;
-    for (auto&& part :
-         {bookCommands(), keepCommands(), intakeCommands(), satchelCommands(), driftCommands(),
-          agreementCommands(), careCommands(), limitsCommands(), closeoutCommands(), runLengthCommands(),
-          scenarioCommands()})
+    for (auto&& part : {bookCommands(), keepCommands(), intakeCommands(), satchelCommands(), driftCommands(),
+                        agreementCommands(), careCommands(), limitsCommands(), closeoutCommands(),
+                        spanCommands(), runLengthCommands(), scenarioCommands()})
         all.insert(all.end(), part.begin(), part.end());
     return all;
 }

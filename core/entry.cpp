@@ -19,6 +19,7 @@ constexpr Humidity wettest{1'000};                         // 100.0 %
 constexpr std::int64_t lastMs = 253'402'300'799'999;       // end of the year 9999
 constexpr std::size_t labelLimit = 200, wordsLimit = 20'000, cardLimit = 1u << 20;
 constexpr int mostFibres = 6'912, mostPlanned = 6'912;
+constexpr std::size_t mostOnSpan = 1'000;
 
 /// Well-formed UTF-8 (RFC 3629): no overlong forms, no surrogates, at most U+10FFFF.
 bool isUtf8(std::string_view text) {
@@ -188,6 +189,22 @@ void check(Check& c, const Closure& k) {
                    "fibre " + std::to_string(*twice) + " is planned twice on one side");
     }
 }
+void check(Check& c, const Span& s) {
+    c.id(s.id.uuid, "id").id(s.job.uuid, "job").given(s.label, "label");
+    for (const auto& [end, field] : {std::pair(&s.from, "from"), std::pair(&s.to, "to")}) {
+        c.line(end->name, field);
+        c.that(end->closure.has_value() == end->name.empty(), field,
+               std::string("where the span goes ") + field + " is one closure or one named end");
+    }
+    c.that(s.from != s.to, "to", "the span ends where it begins");
+    c.that(!s.lengthKm || (*s.lengthKm >= 0 && *s.lengthKm <= 20'000), "lengthKm",
+           "the length of the span is not between 0 and 20,000 km");
+    c.that(s.closures.size() <= mostOnSpan, "closures", "the span has more than 1,000 closures");
+    std::vector<ClosureId> closures = s.closures;
+    std::sort(closures.begin(), closures.end());
+    c.that(std::adjacent_find(closures.begin(), closures.end()) == closures.end(), "closures",
+           "a closure is on the span twice");
+}
 void check(Check& c, const SpliceArc& a) {
     c.id(a.id.uuid, "id").time(a.at, "at").id(a.splicer.uuid, "splicer");
     static constexpr std::array sizes{1, 2, 4, 8, 12, 16};
@@ -323,7 +340,7 @@ std::string_view kindName(const Entry& entry) {
         "care",          "care_run",        "card_edition",
         "hold_override", "baseline_choice", "signal_answer",
         "disposition",   "issued_record",   "setting",
-        "attachment",    "withdrawal"};
+        "attachment",    "withdrawal",      "span"};
     return names[entry.index()];
 }
 

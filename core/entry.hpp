@@ -45,9 +45,10 @@ struct Withdrawal {
     bool operator==(const Withdrawal&) const = default;
 };
 
-using Entry = std::variant<Tool, Pairing, CounterCorrection, Job, Cable, Closure, SpliceArc, ReadingChange,
-                           MeasuredLoss, CareRecord, CareRun, CardEdition, HoldOverride, BaselineChoice,
-                           SignalAnswer, ExceptionDisposition, IssuedRecord, Setting, Attachment, Withdrawal>;
+using Entry =
+    std::variant<Tool, Pairing, CounterCorrection, Job, Cable, Closure, SpliceArc, ReadingChange,
+                 MeasuredLoss, CareRecord, CareRun, CardEdition, HoldOverride, BaselineChoice, SignalAnswer,
+                 ExceptionDisposition, IssuedRecord, Setting, Attachment, Withdrawal, Span>;
 
 /// Ranges and required fields, without looking at the logbook. The Problem names the field.
 Result<void> validate(const Entry& entry);

@@ -65,6 +65,9 @@ std::string one(const Closure& k) {
     return "Closure " + k.label +
            (k.plan.empty() ? "" : ", " + count(k.plan.size(), "splice", "splices") + " planned");
 }
+std::string one(const Span& s) {
+    return "Span " + s.label + " with " + count(s.closures.size(), "closure", "closures");
+}
 std::string one(const SpliceArc& a) {
     if (a.readings.empty()) return "Arc without a reading";
     if (a.readings.size() == 1) {

@@ -48,7 +48,7 @@ struct JournalLine {
 struct SpliceRow {
     SpliceArc arc;  ///< readings left empty
     Reading reading;
-    int versions = 1;       ///< different losses it has had; > 1: corrected after the fact
+    int versions = 1;       ///< different losses or fibre names it has had; > 1: corrected after the fact
     std::uint64_t row = 0;  ///< for paging
 };
 
@@ -91,6 +91,7 @@ class Logbook {
     virtual Result<std::vector<Job>> jobs() = 0;
     virtual Result<std::vector<Cable>> cables(JobId job) = 0;
     virtual Result<std::vector<Closure>> closures(JobId job) = 0;
+    virtual Result<std::vector<Span>> spans(JobId job) = 0;
     virtual Result<std::vector<CareRecord>> careRecords(std::optional<ToolId> tool) = 0;
     virtual Result<std::vector<CareRun>> openCareRuns() = 0;
     virtual Result<std::vector<CardEdition>> cardEditions() = 0;

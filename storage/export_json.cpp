@@ -186,6 +186,32 @@ Json budgetLines(const std::vector<BudgetLine>& lines, double total) {
     return json;
 }
 
+Json linkBudgets(const SpanSection& span) {
+    Json json = list();
+    for (const LinkBudget& budget : span.budgets)
+        json.push_back({{"wavelength_nm", budget.wavelengthNm},
+                        {"allowed", budgetLines(budget.allowed, budget.allowedDb)},
+                        {"as_spliced", budgetLines(budget.asSpliced, budget.asSplicedDb)},
+                        {"splices_measured_both_ways", budget.measured},
+                        {"splices_estimated", budget.estimated}});
+    return json;
+}
+
+Json spanJson(const Record& record, const SpanSection& span) {
+    Json json{{"label", span.kind == SpanKind::Named ? Json(span.label) : Json()},
+              {"from", span.from},
+              {"to", span.to},
+              {"cable", span.cable},
+              {"length_km", maybe(span.lengthKm)},
+              {"closures", list()},
+              {"splices", span.splices},
+              {"mean_db", maybe(span.meanDb)},
+              {"link_budgets", linkBudgets(span)},
+              {"link_budget_note", span.budgetNote}};
+    for (const std::size_t at : span.sections) json["closures"].push_back(record.closures[at].label);
+    return json;
+}
+
 Json whole(const Record& record) {
     const AcceptanceRule& rule = record.job.rule;
     Json json{{"format", "arcwright closeout record"},
@@ -223,11 +249,14 @@ Json whole(const Record& record) {
         json["closures"].push_back(closure(record, section));
     for (const Equipment& item : record.equipment) json["equipment"].push_back(equipment(item));
     for (const Exception& e : record.exceptions) json["exceptions"].push_back(exception(e));
-    for (const LinkBudget& budget : record.budgets)
-        json["link_budgets"].push_back({{"wavelength_nm", budget.wavelengthNm},
-                                        {"allowed", budgetLines(budget.allowed, budget.allowedDb)},
-                                        {"as_spliced", budgetLines(budget.asSpliced, budget.asSplicedDb)}});
-    json["link_budget_note"] = record.budgetNote;
+    // A job without spans has its one budget where it always was.
+    const bool isOne = record.spans.size() == 1 && record.spans.front().kind == SpanKind::WholeJob;
+    if (isOne) json["link_budgets"] = linkBudgets(record.spans.front());
+    json["link_budget_note"] = isOne ? record.spans.front().budgetNote : "One link budget a span.";
+    if (!isOne) {
+        json["spans"] = list();
+        for (const SpanSection& span : record.spans) json["spans"].push_back(spanJson(record, span));
+    }
     json["attachments"] = list();
     for (const AttachedFile& file : record.attachments)
         json["attachments"].push_back({{"file", file.file},

@@ -172,12 +172,18 @@ lxw_error writeSummary(lxw_workbook* book, const Styles& styles, const Record& r
     count("Voided readings, left out", static_cast<double>(record.voided));
     count("Exceptions", static_cast<double>(record.exceptions.size()));
     count("Exceptions without disposition", static_cast<double>(openExceptions(record)));
-    for (const LinkBudget& budget : record.budgets) {
-        const std::string at = " at " + std::to_string(budget.wavelengthNm) + " nm, dB";
-        loss("Link budget allowed" + at, budget.allowedDb);
-        loss("Link loss as spliced" + at, budget.asSplicedDb);
+    for (const SpanSection& span : record.spans) {
+        const std::string of = span.kind == SpanKind::WholeJob ? ""
+                               : span.kind == SpanKind::Rest   ? " of what is on no span"
+                                                               : " of span " + span.label;
+        if (!of.empty()) loss("Mean loss" + of + ", dB", span.meanDb);
+        for (const LinkBudget& budget : span.budgets) {
+            const std::string at = of + " at " + std::to_string(budget.wavelengthNm) + " nm, dB";
+            loss("Link budget allowed" + at, budget.allowedDb);
+            loss("Link loss as spliced" + at, budget.asSplicedDb);
+        }
+        words("Link budget" + of, span.budgetNote);
     }
-    words("Link budget", record.budgetNote);
     return sheet.worst();
 }
 

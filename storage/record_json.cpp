@@ -76,6 +76,14 @@ void get(const Json& json, std::optional<T>& value) {
     value = inner;
 }
 
+Json put(const SpanEnd& end) {
+    return end.closure ? Json{{"closure", put(*end.closure)}} : Json{{"name", end.name}};
+}
+void get(const Json& json, SpanEnd& end) {
+    if (const auto found = json.find("closure"); found != json.end()) get(*found, end.closure);
+    if (const auto found = json.find("name"); found != json.end()) get(*found, end.name);
+}
+
 template <class T>
 void read(const Json& json, const char* name, T& value) {
     const auto found = json.find(name);
@@ -264,6 +272,27 @@ void fill(const Json& j, Closure& c) {
     read(j, "per_tray", c.perTray);
     if (j.contains("plan"))
         for (const auto& row : j["plan"]) c.plan.push_back({row.at(0).get<int>(), row.at(1).get<int>()});
+}
+
+Json body(const Span& s) {
+    Json j{
+        {"id", put(s.id)}, {"job", put(s.job)}, {"label", s.label}, {"from", put(s.from)}, {"to", put(s.to)}};
+    putMaybe(j, "cable", s.cable);
+    putMaybe(j, "length_km", s.lengthKm);
+    j["closures"] = Json::array();
+    for (const ClosureId closure : s.closures) j["closures"].push_back(put(closure));
+    return j;
+}
+void fill(const Json& j, Span& s) {
+    read(j, "id", s.id);
+    read(j, "job", s.job);
+    read(j, "label", s.label);
+    read(j, "from", s.from);
+    read(j, "to", s.to);
+    read(j, "cable", s.cable);
+    read(j, "length_km", s.lengthKm);
+    if (j.contains("closures"))
+        for (const auto& closure : j["closures"]) get(closure, s.closures.emplace_back());
 }
 
 Json body(const MeasuredLoss& m) {
@@ -513,7 +542,7 @@ std::optional<std::int64_t> timeOf(const T& e) {
         return e.at.ms;
     } else if constexpr (requires { e.startedAt; }) {
         return e.startedAt.ms;
-    } else if constexpr (requires { e.from; }) {
+    } else if constexpr (requires { e.from.ms; }) {
         return e.from.ms;
     } else {
         return std::nullopt;
@@ -580,6 +609,7 @@ template CounterCorrection fromBody<CounterCorrection>(std::string_view);
 template Job fromBody<Job>(std::string_view);
 template Cable fromBody<Cable>(std::string_view);
 template Closure fromBody<Closure>(std::string_view);
+template Span fromBody<Span>(std::string_view);
 template MeasuredLoss fromBody<MeasuredLoss>(std::string_view);
 template CareRecord fromBody<CareRecord>(std::string_view);
 template CareRun fromBody<CareRun>(std::string_view);

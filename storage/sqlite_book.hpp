@@ -27,6 +27,7 @@ class SqliteBook final : public Logbook {
     Result<std::vector<Job>> jobs() override;
     Result<std::vector<Cable>> cables(JobId job) override;
     Result<std::vector<Closure>> closures(JobId job) override;
+    Result<std::vector<Span>> spans(JobId job) override;
     Result<std::vector<CareRecord>> careRecords(std::optional<ToolId> tool) override;
     Result<std::vector<CareRun>> openCareRuns() override;
     Result<std::vector<CardEdition>> cardEditions() override;
@@ -54,11 +55,11 @@ class SqliteBook final : public Logbook {
     Result<std::uint64_t> changeCount() override;
 
   private:
-    struct Span {
+    struct Rows {
         std::int64_t firstRow = 0, lastRow = 0;
     };
     std::optional<Receipt> writtenBefore(const Uuid& retryKey);
-    Span writeAll(std::span<const Entry> entries, const Context& context, const Uuid& retryKey);
+    Rows writeAll(std::span<const Entry> entries, const Context& context, const Uuid& retryKey);
     Batch batchFor(const Entry& entry);
     void addArc(const SpliceArc& arc, Batch& batch);
     void addReading(const Uuid& arc, const Reading& reading, Batch& batch);

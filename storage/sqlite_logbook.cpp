@@ -33,6 +33,7 @@ std::optional<Label> labelOf(const Entry& entry) {
     if (const auto* c = std::get_if<Closure>(&entry))
         return Label{"closure", c->label, c->id.uuid, c->job.uuid};
     if (const auto* c = std::get_if<Cable>(&entry)) return Label{"cable", c->label, c->id.uuid, c->job.uuid};
+    if (const auto* s = std::get_if<Span>(&entry)) return Label{"span", s->label, s->id.uuid, s->job.uuid};
     return std::nullopt;
 }
 
@@ -63,7 +64,7 @@ Result<Receipt> SqliteBook::append(std::span<const Entry> entries, const Context
             try {
                 WriteTransaction transaction(*book_.connection);
                 if (const auto before = writtenBefore(key)) return *before;
-                const Span rows = writeAll(entries, context, key);
+                const Rows rows = writeAll(entries, context, key);
                 transaction.commit();
                 return Receipt{clock_.now(), static_cast<std::uint64_t>(rows.firstRow),
                                static_cast<std::uint64_t>(rows.lastRow)};
@@ -107,9 +108,9 @@ std::optional<Receipt> SqliteBook::writtenBefore(const Uuid& retryKey) {
                    static_cast<std::uint64_t>(q.integer(0)), static_cast<std::uint64_t>(q.integer(1))};
 }
 
-SqliteBook::Span SqliteBook::writeAll(std::span<const Entry> entries, const Context& context,
+SqliteBook::Rows SqliteBook::writeAll(std::span<const Entry> entries, const Context& context,
                                       const Uuid& retryKey) {
-    Span span;
+    Rows span;
     for (const Entry& entry : entries) {
         checkAgainstBook(entry);
         Batch batch = batchFor(entry);
@@ -237,6 +238,12 @@ void SqliteBook::checkAgainstBook(const Entry& entry) {
     } else if (const auto* pairing = std::get_if<Pairing>(&entry)) {
         needTool(pairing->splicer, "splicer");
         needTool(pairing->cleaver, "cleaver");
+    } else if (const auto* span = std::get_if<Span>(&entry)) {
+        needRecord("job", span->job.uuid, "job");
+        if (span->cable) needRecord("cable", span->cable->uuid, "cable");
+        for (const auto& end : {span->from.closure, span->to.closure})
+            if (end) needRecord("closure", end->uuid, "closure");
+        for (const ClosureId closure : span->closures) needRecord("closure", closure.uuid, "closure");
     } else if (const auto* issued = std::get_if<IssuedRecord>(&entry)) {
         needRecord("job", issued->job.uuid, "job");
         std::string latest;

@@ -87,6 +87,13 @@ Result<std::vector<Closure>> SqliteBook::closures(JobId job) {
         return list;
     });
 }
+Result<std::vector<Span>> SqliteBook::spans(JobId job) {
+    return read([this, job]() -> Result<std::vector<Span>> {
+        auto list = about<Span>("span", job.uuid);
+        byLabel(list);
+        return list;
+    });
+}
 Result<std::vector<CareRecord>> SqliteBook::careRecords(std::optional<ToolId> tool) {
     return read([this, tool]() -> Result<std::vector<CareRecord>> {
         return tool ? about<CareRecord>("care", tool->uuid) : all<CareRecord>("care");

@@ -10,6 +10,7 @@
 #include "core/closeout/equipment.hpp"
 #include "core/closeout/find_exceptions.hpp"
 #include "core/closeout/issued.hpp"
+#include "core/closeout/spans.hpp"
 
 namespace arc::closeout {
 namespace {
@@ -120,35 +121,6 @@ void addUp(Record& record) {
     record.histogram = histogram(all, record.job.rule.perSplice);
 }
 
-void addBudgets(Record& record, const std::vector<Cable>& cables, const LinkAssumptions& assumptions) {
-    double lengthKm = 0;
-    for (const Cable& cable : cables) {
-        if (!cable.lengthKm) {
-            record.budgetNote =
-                "No link budget: the length of cable " + cable.label + " is not written down.";
-            return;
-        }
-        lengthKm += *cable.lengthKm;
-    }
-    if (cables.empty() || !record.averages.meanDb) {
-        record.budgetNote = cables.empty() ? "No link budget: no cable of this job is written down."
-                                           : "No link budget: nothing is spliced yet.";
-        return;
-    }
-    const auto closures = std::ranges::count_if(
-        record.closures, [](const ClosureSection& s) { return s.closure && !s.splices.empty(); });
-    auto budgets = linkBudgets(assumptions, lengthKm, static_cast<int>(closures), record.job.rule,
-                               *record.averages.meanDb);
-    if (!budgets) {
-        record.budgetNote = "No link budget: " + budgets.error().sentence();
-        return;
-    }
-    record.budgets = std::move(*budgets);
-    record.budgetNote =
-        "One fibre through all cables and closures of the job in line. As spliced: mean estimated loss. "
-        "Attenuation and connector loss are assumed values, not measured here.";
-}
-
 RecordVerdict verdictOf(const Record& record) {
     const auto isRefused = [](const Exception& exception) {
         return exception.kind == ExceptionKind::OverCeiling ||
@@ -229,6 +201,8 @@ Result<Record> build(Logbook& book, JobId jobId, const BuildSettings& settings, 
     if (!closures) return tl::unexpected(closures.error());
     const auto cables = book.cables(jobId);
     if (!cables) return tl::unexpected(cables.error());
+    const auto spans = book.spans(jobId);
+    if (!spans) return tl::unexpected(spans.error());
     const auto tools = book.tools();
     if (!tools) return tl::unexpected(tools.error());
     const auto losses = book.measuredLosses(jobId);
@@ -269,7 +243,7 @@ Result<Record> build(Logbook& book, JobId jobId, const BuildSettings& settings, 
     if (!tooled) return tl::unexpected(tooled.error());
     record.equipment = std::move(*tooled);
     addUp(record);
-    addBudgets(record, *cables, *assumptions);
+    record.spans = spanSections(record, *spans, *cables, *closures, *assumptions);
     findExceptions(record, *overrides, *dispositions);
     if (Result<void> done = issue(record, settings, *issued); !done) return tl::unexpected(done.error());
     record.verdict = verdictOf(record);

@@ -14,7 +14,7 @@ namespace arc::closeout {
 enum class ExceptionKind {
     OverCeiling,      ///< above what is ever accepted
     OverLimit,        ///< above the limit for one splice
-    AverageOver,      ///< the mean of the job is above the limit for the mean
+    AverageOver,      ///< the mean of a span is above the limit for the mean
     Missing,          ///< planned, not spliced
     Unplanned,        ///< spliced, not planned
     CalibrationOwed,  ///< made while an arc calibration was owed

@@ -48,13 +48,9 @@ class Finder {
 
     void judge() {
         const AcceptanceRule& rule = m_record.job.rule;
-        double sum = 0;
-        std::size_t count = 0;
         for (ClosureSection& section : m_record.closures) {
             for (Splice& splice : section.splices) {
                 judge(splice);
-                sum += splice.judgedDb;
-                ++count;
                 const double mdb = splice.judgedDb * 1000;
                 // Half a thousandth is the finest step a two-way mean has.
                 if (mdb > rule.ceiling.value + 0.25) {
@@ -66,16 +62,7 @@ class Finder {
                 }
             }
         }
-        if (count == 0) return;
-        const double mean = sum / static_cast<double>(count);
-        if (mean * 1000 > rule.average.value + 1e-6)
-            add({"average_over/" + dB(mean) + "/" + std::to_string(count),
-                 ExceptionKind::AverageOver,
-                 "",
-                 "The mean of " + counted(count, "splice", "splices") + " is " + dB(mean) +
-                     " dB, the limit is " + dB(decibels(rule.average)) + " dB",
-                 count,
-                 {}});
+        for (SpanSection& span : m_record.spans) average(span, rule);
     }
 
     void completeness() {
@@ -266,6 +253,29 @@ class Finder {
         if (!worst) return;
         splice.judgedBy = JudgedBy::TwoWayMean;
         splice.judgedDb = *worst;
+    }
+
+    /// The average of the contract is over a span.
+    void average(SpanSection& span, const AcceptanceRule& rule) {
+        double sum = 0;
+        for (const std::size_t at : span.sections)
+            for (const Splice& splice : m_record.closures[at].splices) {
+                sum += splice.judgedDb;
+                ++span.splices;
+            }
+        if (span.splices == 0) return;
+        const double mean = sum / static_cast<double>(span.splices);
+        span.meanDb = mean;
+        if (mean * 1000 <= rule.average.value + 1e-6) return;
+        const std::string where = span.kind == SpanKind::Rest ? std::string(noSpan) : span.label;
+        add({"average_over/" + (where.empty() ? "" : where + "/") + dB(mean) + "/" +
+                 std::to_string(span.splices),
+             ExceptionKind::AverageOver,
+             where,
+             "The mean of " + counted(span.splices, "splice", "splices") + " is " + dB(mean) +
+                 " dB, the limit is " + dB(decibels(rule.average)) + " dB",
+             span.splices,
+             {}});
     }
 
     void over(const ClosureSection& section, Splice& splice, ExceptionKind kind, Loss limit) {

@@ -140,6 +140,28 @@ struct PlanTotals {
     int unplanned = 0;
 };
 
+/// Where an exception of what is on no span is shown.
+inline constexpr std::string_view noSpan = "On no span";
+
+enum class SpanKind {
+    WholeJob,  ///< the job has no spans and counts as one
+    Named,
+    Rest,  ///< closures and splices that are on no span, of a job that has some
+};
+
+/// What is accepted together: the average of the contract is over its splices, and it has a link budget.
+struct SpanSection {
+    SpanKind kind = SpanKind::WholeJob;
+    std::string label;            ///< of a named span
+    std::string from, to, cable;  ///< labels; of a named span
+    std::optional<double> lengthKm;
+    std::vector<std::size_t> sections;  ///< into Record::closures
+    std::size_t splices = 0;
+    std::optional<double> meanDb;     ///< of the losses that count by the rule
+    std::vector<LinkBudget> budgets;  ///< one per wavelength; empty when a length is not known
+    std::string budgetNote;           ///< why there is no budget, or what it assumes
+};
+
 enum class RecordState { Draft, Final };
 /// Open: exceptions wait for a disposition. NotAccepted: over the ceiling, or somebody rejected an exception.
 enum class RecordVerdict { Accepted, AcceptedWithExceptions, Open, NotAccepted };
@@ -161,8 +183,7 @@ struct Record {
     std::vector<ClosureSection> closures;
     std::vector<Equipment> equipment;
     std::vector<Exception> exceptions;
-    std::vector<LinkBudget> budgets;        ///< one per wavelength; empty when a cable length is not known
-    std::string budgetNote;                 ///< why there is no budget, or what it assumes
+    std::vector<SpanSection> spans;         ///< at least one
     std::vector<AttachedFile> attachments;  ///< known once their files are written
 };
 

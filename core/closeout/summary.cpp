@@ -60,7 +60,8 @@ std::vector<BudgetLine> linesOf(const optics::Link& link, const optics::LinkBudg
 }  // namespace
 
 Result<std::vector<LinkBudget>> linkBudgets(const LinkAssumptions& assumptions, double lengthKm, int splices,
-                                            const AcceptanceRule& rule, double meanSpliceDb) {
+                                            const AcceptanceRule& rule,
+                                            const std::function<SplicedMean(int wavelengthNm)>& asSpliced) {
     std::vector<LinkBudget> budgets;
     for (const auto& [wavelengthNm, dbPerKm] : assumptions.attenuation) {
         optics::Link link{lengthKm,
@@ -71,12 +72,14 @@ Result<std::vector<LinkBudget>> linkBudgets(const LinkAssumptions& assumptions, 
                           assumptions.dbPerConnector};
         const auto allowed = optics::linkBudget(link);
         if (!allowed) return tl::unexpected(allowed.error());
-        LinkBudget budget{wavelengthNm, linesOf(link, *allowed), allowed->totalDb(), {}, 0};
-        link.spliceDb = meanSpliceDb;
-        const auto asSpliced = optics::linkBudget(link);
-        if (!asSpliced) return tl::unexpected(asSpliced.error());
-        budget.asSpliced = linesOf(link, *asSpliced);
-        budget.asSplicedDb = asSpliced->totalDb();
+        const SplicedMean mean = asSpliced(wavelengthNm);
+        LinkBudget budget{wavelengthNm,  linesOf(link, *allowed), allowed->totalDb(), {}, 0,
+                          mean.measured, mean.estimated};
+        link.spliceDb = mean.db;
+        const auto spliced = optics::linkBudget(link);
+        if (!spliced) return tl::unexpected(spliced.error());
+        budget.asSpliced = linesOf(link, *spliced);
+        budget.asSplicedDb = spliced->totalDb();
         budgets.push_back(std::move(budget));
     }
     return budgets;

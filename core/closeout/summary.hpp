@@ -3,6 +3,7 @@
 // reader with a calculator gets the same figures.
 #pragma once
 #include <cstddef>
+#include <functional>
 #include <optional>
 #include <span>
 #include <string>
@@ -56,6 +57,8 @@ struct LinkBudget {
     double allowedDb = 0;
     std::vector<BudgetLine> asSpliced;
     double asSplicedDb = 0;
+    std::size_t measured = 0;   ///< splices whose mean of both directions at this wavelength went in
+    std::size_t estimated = 0;  ///< splices of which the splicer's estimate went in
 };
 
 /// Coefficients of the budget; the shipped ones are samples (common practice), a contract has its own.
@@ -69,8 +72,15 @@ struct LinkAssumptions {
     double dbPerConnector = 0.5;
 };
 
-/// A fibre through `lengthKm` of cable and `splices` closures. `meanSpliceDb`: as spliced.
+/// What one splice of the mean fibre loses at one wavelength, and where that is from.
+struct SplicedMean {
+    double db = 0;
+    std::size_t measured = 0, estimated = 0;
+};
+
+/// A fibre through `lengthKm` of cable and `splices` closures; connectors as assumed.
 Result<std::vector<LinkBudget>> linkBudgets(const LinkAssumptions& assumptions, double lengthKm, int splices,
-                                            const AcceptanceRule& rule, double meanSpliceDb);
+                                            const AcceptanceRule& rule,
+                                            const std::function<SplicedMean(int wavelengthNm)>& asSpliced);
 
 }  // namespace arc::closeout

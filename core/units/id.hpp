@@ -30,6 +30,7 @@ using ToolId = Id<struct ToolTag>;
 using JobId = Id<struct JobTag>;
 using CableId = Id<struct CableTag>;
 using ClosureId = Id<struct ClosureTag>;
+using SpanId = Id<struct SpanTag>;
 using ArcId = Id<struct ArcTag>;
 using CareId = Id<struct CareTag>;
 using EntryId = Id<struct EntryTag>;  ///< for entries nothing else refers to

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Jobs, cables, closures and the splice plan of a closure.
+// Jobs, cables, closures with their splice plan, and the spans that acceptance and link budgets are about.
 #pragma once
 #include <optional>
 #include <string>
@@ -55,6 +55,26 @@ struct Closure {
     int perTray = 24;  ///< splices a tray holds
     std::vector<PlannedSplice> plan;
     bool operator==(const Closure&) const = default;
+};
+
+/// Where a span ends: in a closure of the job, or at a named end ("rack 2"), where a connector sits.
+struct SpanEnd {
+    std::optional<ClosureId> closure;
+    std::string name;  ///< empty when it is a closure
+    bool operator==(const SpanEnd&) const = default;
+};
+
+/// A stretch that is accepted as one: the average of the contract and the link budget are about a span. What
+/// is spliced in its closures belongs to it. A job without spans is one span.
+struct Span {
+    SpanId id;
+    JobId job;
+    std::string label;  ///< unique in its job
+    SpanEnd from, to;
+    std::optional<CableId> cable;
+    std::optional<double> lengthKm;  ///< none: that of the cable
+    std::vector<ClosureId> closures;
+    bool operator==(const Span&) const = default;
 };
 
 }  // namespace arc

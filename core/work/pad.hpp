@@ -28,7 +28,7 @@ struct SetUp {
     std::string operatorName;
     Ambient ambient;
     AcceptanceRule rule;
-    Loss othersSum{0};    ///< losses accepted elsewhere in the job, for the average so far
+    Loss othersSum{0};    ///< losses accepted elsewhere in the span, for the average so far
     int othersCount = 0;  ///< how many they are
 };
 
@@ -58,7 +58,7 @@ struct Preview {
     int attempt = 1;
     std::optional<Verdict> verdict;
     AverageNow average = AverageNow::Within;
-    double averageDb = 0;  ///< of the job, with this loss in it
+    double averageDb = 0;  ///< of the span, with this loss in it
 };
 
 /// What is to be appended in one go, and what takes it back.

@@ -566,7 +566,7 @@
     </message>
     <message>
         <source>%1 to %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 bis %2</translation>
     </message>
     <message>
         <source>All</source>
@@ -711,6 +711,22 @@
     <message>
         <source>DRAFT</source>
         <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>At %1 nm, splices measured in both directions: %2, estimated: %3.</source>
+        <translation>Bei %1 nm in beiden Richtungen gemessene Spleiße: %2, geschätzt: %3.</translation>
+    </message>
+    <message>
+        <source>Span %1, %2 to %3</source>
+        <translation>Strecke %1, %2 bis %3</translation>
+    </message>
+    <message>
+        <source>%1. Splices: %2.</source>
+        <translation>%1. Spleiße: %2.</translation>
+    </message>
+    <message>
+        <source>Average %1 dB, agreed %2 dB.</source>
+        <translation>Mittel %1 dB, vereinbart %2 dB.</translation>
     </message>
 </context>
 <context>
@@ -1024,6 +1040,17 @@
     <message>
         <source>valid%1, %2</source>
         <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>arc::ui::ActionWords</name>
+    <message>
+        <source>&quot;%1&quot; means</source>
+        <translation>„%1“ bedeutet</translation>
+    </message>
+    <message>
+        <source>not said: its rows are set aside</source>
+        <translation>nicht gesagt: seine Zeilen werden beiseitegelegt</translation>
     </message>
 </context>
 <context>
@@ -1442,7 +1469,7 @@
     </message>
     <message>
         <source>%1 of %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 von %2</translation>
     </message>
 </context>
 <context>
@@ -2170,7 +2197,7 @@
     <name>arc::ui::FieldEdit</name>
     <message>
         <source>%1 to %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 bis %2</translation>
     </message>
     <message>
         <source>Photo</source>
@@ -2681,7 +2708,7 @@
     </message>
     <message>
         <source>Cable</source>
-        <translation type="unfinished"></translation>
+        <translation>Kabel</translation>
     </message>
     <message>
         <source>Cable label</source>
@@ -2705,7 +2732,7 @@
     </message>
     <message>
         <source>Length, km</source>
-        <translation type="unfinished"></translation>
+        <translation>Länge, km</translation>
     </message>
     <message>
         <source>Closure label</source>
@@ -2733,7 +2760,7 @@
     </message>
     <message>
         <source>Leave  Esc</source>
-        <translation type="unfinished"></translation>
+        <translation>Verlassen  Esc</translation>
     </message>
     <message>
         <source>a new job</source>
@@ -2817,7 +2844,7 @@
     </message>
     <message>
         <source>change %1</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 ändern</translation>
     </message>
     <message>
         <source>none, only the job</source>
@@ -2833,14 +2860,6 @@
     </message>
     <message>
         <source>All files (*)</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>The plan %1 cannot be read: %2</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>The file %1 is too large for a splice plan.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -2860,7 +2879,7 @@
     </message>
     <message>
         <source>%1 of %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 von %2</translation>
     </message>
     <message>
         <source>, %1 open</source>
@@ -3067,7 +3086,7 @@
     </message>
     <message>
         <source>%1 of %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 von %2</translation>
     </message>
     <message>
         <source>Splicers: %1 · cleavers: %2 · strippers: %3</source>
@@ -3461,6 +3480,26 @@
         <source>Digits correct this reading; R re-splice, V void, T it was another fibre.</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>Edited on two laptops: choose on Logbook, F7, which one shows.</source>
+        <translation>Auf zwei Laptops bearbeitet: im Bordbuch, F7, wählen, was gilt.</translation>
+    </message>
+    <message>
+        <source>Measured at %1 nm: %2 and %3, mean %4 dB.</source>
+        <translation>Gemessen bei %1 nm: %2 und %3, Mittel %4 dB.</translation>
+    </message>
+    <message>
+        <source>Measured at %1 nm one way only, %2 dB: no splice loss yet.</source>
+        <translation>Bei %1 nm nur in einer Richtung gemessen, %2 dB: noch keine Spleißdämpfung.</translation>
+    </message>
+    <message>
+        <source>edited twice</source>
+        <translation>doppelt bearbeitet</translation>
+    </message>
+    <message>
+        <source>one way</source>
+        <translation>eine Richtung</translation>
+    </message>
 </context>
 <context>
     <name>arc::ui::MachineCard</name>
@@ -3710,6 +3749,10 @@
         <source>No row is mended yet: choose one and press Enter</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>%1 are mended and not taken in yet.</source>
+        <translation>%1 sind berichtigt und noch nicht übernommen.</translation>
+    </message>
 </context>
 <context>
     <name>arc::ui::OrdersAside</name>
@@ -3863,7 +3906,7 @@
     <name>arc::ui::PadRows</name>
     <message>
         <source>%1–%2 of %3</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">%1 von %3 {1–%2 ?}</translation>
     </message>
 </context>
 <context>
@@ -4403,6 +4446,228 @@
     </message>
 </context>
 <context>
+    <name>arc::ui::SpanSheet</name>
+    <message>
+        <source>Spans and closures</source>
+        <translation>Strecken und Muffen</translation>
+    </message>
+    <message>
+        <source>What the link budget assumes</source>
+        <translation>Was die Streckenbilanz annimmt</translation>
+    </message>
+    <message>
+        <source>Span</source>
+        <translation>Strecke</translation>
+    </message>
+    <message>
+        <source>Span label</source>
+        <translation>Kennung der Strecke</translation>
+    </message>
+    <message>
+        <source>Begins at</source>
+        <translation>Beginnt bei</translation>
+    </message>
+    <message>
+        <source>Ends at</source>
+        <translation>Endet bei</translation>
+    </message>
+    <message>
+        <source>Cable</source>
+        <translation>Kabel</translation>
+    </message>
+    <message>
+        <source>Length, km</source>
+        <translation>Länge, km</translation>
+    </message>
+    <message>
+        <source>Closures on it</source>
+        <translation>Muffen darauf</translation>
+    </message>
+    <message>
+        <source>a closure, or a name as rack 2</source>
+        <translation>eine Muffe, oder ein Name wie Gestell 2</translation>
+    </message>
+    <message>
+        <source>empty: that of the cable</source>
+        <translation>leer: die des Kabels</translation>
+    </message>
+    <message>
+        <source>HR-01 to HR-05, HR-07</source>
+        <translation>HR-01 to HR-05, HR-07</translation>
+    </message>
+    <message>
+        <source>Save the span  Ctrl+Enter</source>
+        <translation>Strecke speichern  Strg+Eingabe</translation>
+    </message>
+    <message>
+        <source>Take it back  Ctrl+Del</source>
+        <translation>Zurücknehmen  Strg+Entf</translation>
+    </message>
+    <message>
+        <source>Spans from CSV…  Ctrl+O</source>
+        <translation>Strecken aus CSV…  Strg+O</translation>
+    </message>
+    <message>
+        <source>Leave  Esc</source>
+        <translation>Verlassen  Esc</translation>
+    </message>
+    <message>
+        <source>a new span</source>
+        <translation>eine neue Strecke</translation>
+    </message>
+    <message>
+        <source>change %1</source>
+        <translation>%1 ändern</translation>
+    </message>
+    <message>
+        <source>none, or several</source>
+        <translation>keines, oder mehrere</translation>
+    </message>
+    <message>
+        <source>Spans of the job</source>
+        <translation>Strecken des Auftrags</translation>
+    </message>
+    <message>
+        <source>%1 closures: %2</source>
+        <translation>%1 Muffen: %2</translation>
+    </message>
+    <message>
+        <source>a connector at %1</source>
+        <translation>ein Stecker bei %1</translation>
+    </message>
+    <message>
+        <source> and at </source>
+        <translation> und bei </translation>
+    </message>
+    <message>
+        <source>Nothing is changed.</source>
+        <translation>Nichts ist geändert.</translation>
+    </message>
+    <message>
+        <source>span %1 of job %2</source>
+        <translation>Strecke %1 des Auftrags %2</translation>
+    </message>
+    <message>
+        <source>Span %1 is saved.</source>
+        <translation>Strecke %1 ist gespeichert.</translation>
+    </message>
+    <message>
+        <source>Choose a span first.</source>
+        <translation>Zuerst eine Strecke wählen.</translation>
+    </message>
+    <message>
+        <source>span %1 taken back</source>
+        <translation>Strecke %1 zurückgenommen</translation>
+    </message>
+    <message>
+        <source>Span %1 is taken back; its closures are as they were.</source>
+        <translation>Strecke %1 ist zurückgenommen; ihre Muffen sind, wie sie waren.</translation>
+    </message>
+    <message>
+        <source>Spans with the columns span, from, to, cable, length_km, closures</source>
+        <translation>Strecken mit den Spalten span, from, to, cable, length_km, closures</translation>
+    </message>
+    <message>
+        <source>Tables (*.csv *.txt *.tsv)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>All files (*)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>All spans of the table are here already.</source>
+        <translation>Alle Strecken der Tabelle sind schon hier.</translation>
+    </message>
+    <message>
+        <source>%1 spans of job %2</source>
+        <translation>%1 Strecken des Auftrags %2</translation>
+    </message>
+    <message>
+        <source>%1 spans are saved.</source>
+        <translation>%1 Strecken sind gespeichert.</translation>
+    </message>
+</context>
+<context>
+    <name>arc::ui::SpanTable</name>
+    <message>
+        <source>%1 of %2</source>
+        <translation>%1 von %2</translation>
+    </message>
+    <message>
+        <source>over</source>
+        <translation>darüber</translation>
+    </message>
+    <message>
+        <source>%1 nm: %2 measured both ways, %3 estimated</source>
+        <translation>%1 nm: %2 in beiden Richtungen gemessen, %3 geschätzt</translation>
+    </message>
+    <message>
+        <source>estimated only</source>
+        <translation>nur geschätzt</translation>
+    </message>
+    <message>
+        <source>the whole job, one span</source>
+        <translation>der ganze Auftrag, eine Strecke</translation>
+    </message>
+    <message>
+        <source>on no span</source>
+        <translation>auf keiner Strecke</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <translation>%1 bis %2</translation>
+    </message>
+    <message>
+        <source>No closure</source>
+        <translation>Ohne Muffe</translation>
+    </message>
+    <message>
+        <source>%1 to re-splice</source>
+        <translation>%1 neu zu spleißen</translation>
+    </message>
+    <message>
+        <source>%1 both ways</source>
+        <translation>%1 in beiden Richtungen</translation>
+    </message>
+    <message>
+        <source>%1 one way</source>
+        <translation>%1 in einer Richtung</translation>
+    </message>
+    <message>
+        <source>budget %1 nm, dB</source>
+        <translation>Bilanz %1 nm, dB</translation>
+    </message>
+    <message>
+        <source>budget, dB</source>
+        <translation>Bilanz, dB</translation>
+    </message>
+    <message>
+        <source>span and closures</source>
+        <translation>Strecke und Muffen</translation>
+    </message>
+    <message>
+        <source>from, to</source>
+        <translation>von, bis</translation>
+    </message>
+    <message>
+        <source>km</source>
+        <translation>km</translation>
+    </message>
+    <message>
+        <source>spliced</source>
+        <translation>gespleißt</translation>
+    </message>
+    <message>
+        <source>average, dB</source>
+        <translation>Mittel, dB</translation>
+    </message>
+    <message>
+        <source>measured</source>
+        <translation>gemessen</translation>
+    </message>
+</context>
+<context>
     <name>arc::ui::SpliceSearch</name>
     <message>
         <source>fibre, note or person</source>
@@ -4512,6 +4777,18 @@
         <source>fibre %1, %2</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>Order</source>
+        <translation>Reihenfolge</translation>
+    </message>
+    <message>
+        <source>newest first</source>
+        <translation>neueste zuerst</translation>
+    </message>
+    <message>
+        <source>oldest first</source>
+        <translation>älteste zuerst</translation>
+    </message>
 </context>
 <context>
     <name>arc::ui::SpliceTable</name>
@@ -4521,7 +4798,7 @@
     </message>
     <message>
         <source>%1 of %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 von %2</translation>
     </message>
     <message>
         <source>corrected</source>
@@ -4659,7 +4936,7 @@
     </message>
     <message>
         <source>%1 of %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 von %2</translation>
     </message>
     <message>
         <source>%1 %</source>
@@ -4676,6 +4953,10 @@
     <message>
         <source>Link budget, as spliced of allowed: %1</source>
         <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Link budget of span %1, as spliced of allowed: %2</source>
+        <translation>Bilanz der Strecke %1, gespleißt von erlaubt: %2</translation>
     </message>
 </context>
 <context>
@@ -4984,6 +5265,26 @@
     <message>
         <source>Splice of fibre %1, attempt %2, %3 dB, %4</source>
         <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The job: spans, averages, link budget, closures</source>
+        <translation>Der Auftrag: Strecken, Mittelwerte, Bilanz, Muffen</translation>
+    </message>
+    <message>
+        <source>Job %1: spans and closures</source>
+        <translation>Auftrag %1: Strecken und Muffen</translation>
+    </message>
+    <message>
+        <source>A span is accepted as one: its average, its link budget. A job without spans is one span</source>
+        <translation>Eine Strecke wird als Ganzes abgenommen: Mittelwert, Bilanz. Ein Auftrag ohne Strecken ist eine Strecke</translation>
+    </message>
+    <message>
+        <source>span %1</source>
+        <translation>Strecke %1</translation>
+    </message>
+    <message>
+        <source>the closure was edited twice, see Logbook, F7</source>
+        <translation>die Muffe wurde doppelt bearbeitet, siehe Bordbuch, F7</translation>
     </message>
 </context>
 <context>
@@ -7077,7 +7378,7 @@
     </message>
     <message>
         <source>No closure</source>
-        <translation type="unfinished"></translation>
+        <translation>Ohne Muffe</translation>
     </message>
     <message>
         <source>accepted</source>
@@ -7121,10 +7422,6 @@
     </message>
     <message>
         <source>One fibre through all cables and closures of the job in line.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>As spliced: mean estimated loss.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -10506,6 +10803,126 @@
     <message>
         <source>height {#height}, position {#position}</source>
         <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>On no span</source>
+        <translation>Auf keiner Strecke</translation>
+    </message>
+    <message>
+        <source>No link budget: the length of span {label} is not written down.</source>
+        <translation>Keine Bilanz: die Länge der Strecke {label} ist nicht notiert.</translation>
+    </message>
+    <message>
+        <source>No link budget: these closures are on no span.</source>
+        <translation>Keine Bilanz: diese Muffen liegen auf keiner Strecke.</translation>
+    </message>
+    <message>
+        <source>One fibre from {from} to {to}.</source>
+        <translation>Eine Faser von {from} bis {to}.</translation>
+    </message>
+    <message>
+        <source>As spliced: the mean of both directions where a splice was measured, else the splicer&apos;s estimate.</source>
+        <translation>Gespleißt: das Mittel beider Richtungen, wo ein Spleiß gemessen wurde, sonst die Schätzung des Spleißgeräts.</translation>
+    </message>
+    <message>
+        <source>Span {label} with 1 closure</source>
+        <translation>Strecke {label} mit 1 Muffe</translation>
+    </message>
+    <message>
+        <source>Span {label} with {#count} closures</source>
+        <translation>Strecke {label} mit {#count} Muffen</translation>
+    </message>
+    <message>
+        <source>the span has no label</source>
+        <translation>die Strecke hat keine Kennung</translation>
+    </message>
+    <message>
+        <source>this job has a span {label} already</source>
+        <translation>dieser Auftrag hat schon eine Strecke {label}</translation>
+    </message>
+    <message>
+        <source>this job has no closure {label}</source>
+        <translation>dieser Auftrag hat keine Muffe {label}</translation>
+    </message>
+    <message>
+        <source>Write the closures like &quot;HR-01 to HR-05, HR-07&quot;</source>
+        <translation>Muffen wie &quot;HR-01 to HR-05, HR-07&quot; schreiben</translation>
+    </message>
+    <message>
+        <source>closure {label} is named twice</source>
+        <translation>die Muffe {label} ist zweimal genannt</translation>
+    </message>
+    <message>
+        <source>closure {label} is on span {span} already</source>
+        <translation>die Muffe {label} liegt schon auf der Strecke {span}</translation>
+    </message>
+    <message>
+        <source>A splice counts in one span: leave the closure out of one of them</source>
+        <translation>Ein Spleiß zählt in einer Strecke: die Muffe aus einer davon herauslassen</translation>
+    </message>
+    <message>
+        <source>&quot;{text}&quot; is not a length in km</source>
+        <translation>&quot;{text}&quot; ist keine Länge in km</translation>
+    </message>
+    <message>
+        <source>this job has no cable {label}</source>
+        <translation>dieser Auftrag hat kein Kabel {label}</translation>
+    </message>
+    <message>
+        <source>Make the cable first</source>
+        <translation>Zuerst das Kabel anlegen</translation>
+    </message>
+    <message>
+        <source>the header has no column {name}</source>
+        <translation>der Kopf hat keine Spalte {name}</translation>
+    </message>
+    <message>
+        <source>Begin the file with the line span,from,to,cable,length_km,closures</source>
+        <translation>Die Datei mit der Zeile span,from,to,cable,length_km,closures beginnen</translation>
+    </message>
+    <message>
+        <source>span {label} is in the file twice</source>
+        <translation>die Strecke {label} steht zweimal in der Datei</translation>
+    </message>
+    <message>
+        <source>where the span goes from is one closure or one named end</source>
+        <translation>der Anfang der Strecke ist eine Muffe oder ein benanntes Ende</translation>
+    </message>
+    <message>
+        <source>where the span goes to is one closure or one named end</source>
+        <translation>das Ziel der Strecke ist eine Muffe oder ein benanntes Ende</translation>
+    </message>
+    <message>
+        <source>the span ends where it begins</source>
+        <translation>die Strecke endet, wo sie beginnt</translation>
+    </message>
+    <message>
+        <source>the length of the span is not between 0 and 20,000 km</source>
+        <translation>die Länge der Strecke liegt nicht zwischen 0 und 20.000 km</translation>
+    </message>
+    <message>
+        <source>the span has more than 1,000 closures</source>
+        <translation>die Strecke hat mehr als 1.000 Muffen</translation>
+    </message>
+    <message>
+        <source>a closure is on the span twice</source>
+        <translation>eine Muffe liegt zweimal auf der Strecke</translation>
+    </message>
+    <message>
+        <source>this is a logbook, not a table</source>
+        <translation>das ist ein Bordbuch, keine Tabelle</translation>
+    </message>
+    <message>
+        <source>Choose another file</source>
+        <translation>Eine andere Datei wählen</translation>
+    </message>
+    <message>
+        <source>the file is too large for such a table</source>
+        <translation>die Datei ist für eine solche Tabelle zu groß</translation>
+    </message>
+    <message>
+        <source>the row is not in this logbook</source>
+        <translation>die Zeile ist nicht in diesem Bordbuch</translation>
     </message>
 </context>
 </TS>

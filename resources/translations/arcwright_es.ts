@@ -712,6 +712,22 @@
         <source>DRAFT</source>
         <translation>BORRADOR</translation>
     </message>
+    <message>
+        <source>At %1 nm, splices measured in both directions: %2, estimated: %3.</source>
+        <translation>A %1 nm, empalmes medidos en ambos sentidos: %2, estimados: %3.</translation>
+    </message>
+    <message>
+        <source>Span %1, %2 to %3</source>
+        <translation>Tramo %1, de %2 a %3</translation>
+    </message>
+    <message>
+        <source>%1. Splices: %2.</source>
+        <translation>%1. Empalmes: %2.</translation>
+    </message>
+    <message>
+        <source>Average %1 dB, agreed %2 dB.</source>
+        <translation>Media %1 dB, acordada %2 dB.</translation>
+    </message>
 </context>
 <context>
     <name>arc::print::Sheet</name>
@@ -1024,6 +1040,17 @@
     <message>
         <source>valid%1, %2</source>
         <translation>válida%1, %2</translation>
+    </message>
+</context>
+<context>
+    <name>arc::ui::ActionWords</name>
+    <message>
+        <source>&quot;%1&quot; means</source>
+        <translation>«%1» significa</translation>
+    </message>
+    <message>
+        <source>not said: its rows are set aside</source>
+        <translation>sin decir: sus filas se apartan</translation>
     </message>
 </context>
 <context>
@@ -2836,14 +2863,6 @@
         <translation>Todos los archivos (*)</translation>
     </message>
     <message>
-        <source>The plan %1 cannot be read: %2</source>
-        <translation>No se puede leer el plan %1: %2</translation>
-    </message>
-    <message>
-        <source>The file %1 is too large for a splice plan.</source>
-        <translation>El archivo %1 es demasiado grande para un plan de empalmes.</translation>
-    </message>
-    <message>
         <source>job %1</source>
         <translation>obra %1</translation>
     </message>
@@ -3461,6 +3480,26 @@
         <source>Digits correct this reading; R re-splice, V void, T it was another fibre.</source>
         <translation>Las cifras corrigen esta lectura; R reempalma, V anula, T era otra fibra.</translation>
     </message>
+    <message>
+        <source>Edited on two laptops: choose on Logbook, F7, which one shows.</source>
+        <translation>Editado en dos portátiles: elija en Bitácora, F7, cuál se ve.</translation>
+    </message>
+    <message>
+        <source>Measured at %1 nm: %2 and %3, mean %4 dB.</source>
+        <translation>Medida a %1 nm: %2 y %3, media %4 dB.</translation>
+    </message>
+    <message>
+        <source>Measured at %1 nm one way only, %2 dB: no splice loss yet.</source>
+        <translation>Medida a %1 nm en un solo sentido, %2 dB: aún no es una pérdida de empalme.</translation>
+    </message>
+    <message>
+        <source>edited twice</source>
+        <translation>editado dos veces</translation>
+    </message>
+    <message>
+        <source>one way</source>
+        <translation>un sentido</translation>
+    </message>
 </context>
 <context>
     <name>arc::ui::MachineCard</name>
@@ -3709,6 +3748,10 @@
     <message>
         <source>No row is mended yet: choose one and press Enter</source>
         <translation>Aún no hay filas corregidas: elija una y pulse Intro</translation>
+    </message>
+    <message>
+        <source>%1 are mended and not taken in yet.</source>
+        <translation>%1 están corregidas y aún no importadas.</translation>
     </message>
 </context>
 <context>
@@ -4403,6 +4446,228 @@
     </message>
 </context>
 <context>
+    <name>arc::ui::SpanSheet</name>
+    <message>
+        <source>Spans and closures</source>
+        <translation>Tramos y cajas</translation>
+    </message>
+    <message>
+        <source>What the link budget assumes</source>
+        <translation>Lo que supone el presupuesto del enlace</translation>
+    </message>
+    <message>
+        <source>Span</source>
+        <translation>Tramo</translation>
+    </message>
+    <message>
+        <source>Span label</source>
+        <translation>Etiqueta del tramo</translation>
+    </message>
+    <message>
+        <source>Begins at</source>
+        <translation>Empieza en</translation>
+    </message>
+    <message>
+        <source>Ends at</source>
+        <translation>Termina en</translation>
+    </message>
+    <message>
+        <source>Cable</source>
+        <translation>Cable</translation>
+    </message>
+    <message>
+        <source>Length, km</source>
+        <translation>Longitud, km</translation>
+    </message>
+    <message>
+        <source>Closures on it</source>
+        <translation>Cajas en él</translation>
+    </message>
+    <message>
+        <source>a closure, or a name as rack 2</source>
+        <translation>una caja, o un nombre como bastidor 2</translation>
+    </message>
+    <message>
+        <source>empty: that of the cable</source>
+        <translation>vacío: la del cable</translation>
+    </message>
+    <message>
+        <source>HR-01 to HR-05, HR-07</source>
+        <translation>HR-01 to HR-05, HR-07</translation>
+    </message>
+    <message>
+        <source>Save the span  Ctrl+Enter</source>
+        <translation>Guardar el tramo  Ctrl+Intro</translation>
+    </message>
+    <message>
+        <source>Take it back  Ctrl+Del</source>
+        <translation>Retirarlo  Ctrl+Supr</translation>
+    </message>
+    <message>
+        <source>Spans from CSV…  Ctrl+O</source>
+        <translation>Tramos desde CSV…  Ctrl+O</translation>
+    </message>
+    <message>
+        <source>Leave  Esc</source>
+        <translation>Salir  Esc</translation>
+    </message>
+    <message>
+        <source>a new span</source>
+        <translation>un tramo nuevo</translation>
+    </message>
+    <message>
+        <source>change %1</source>
+        <translation>cambiar %1</translation>
+    </message>
+    <message>
+        <source>none, or several</source>
+        <translation>ninguno, o varios</translation>
+    </message>
+    <message>
+        <source>Spans of the job</source>
+        <translation>Tramos de la obra</translation>
+    </message>
+    <message>
+        <source>%1 closures: %2</source>
+        <translation>%1 cajas: %2</translation>
+    </message>
+    <message>
+        <source>a connector at %1</source>
+        <translation>un conector en %1</translation>
+    </message>
+    <message>
+        <source> and at </source>
+        <translation> y en </translation>
+    </message>
+    <message>
+        <source>Nothing is changed.</source>
+        <translation>No ha cambiado nada.</translation>
+    </message>
+    <message>
+        <source>span %1 of job %2</source>
+        <translation>tramo %1 de la obra %2</translation>
+    </message>
+    <message>
+        <source>Span %1 is saved.</source>
+        <translation>El tramo %1 está guardado.</translation>
+    </message>
+    <message>
+        <source>Choose a span first.</source>
+        <translation>Elija antes un tramo.</translation>
+    </message>
+    <message>
+        <source>span %1 taken back</source>
+        <translation>tramo %1 retirado</translation>
+    </message>
+    <message>
+        <source>Span %1 is taken back; its closures are as they were.</source>
+        <translation>El tramo %1 está retirado; sus cajas siguen como estaban.</translation>
+    </message>
+    <message>
+        <source>Spans with the columns span, from, to, cable, length_km, closures</source>
+        <translation>Tramos con las columnas span, from, to, cable, length_km, closures</translation>
+    </message>
+    <message>
+        <source>Tables (*.csv *.txt *.tsv)</source>
+        <translation>Tablas (*.csv *.txt *.tsv)</translation>
+    </message>
+    <message>
+        <source>All files (*)</source>
+        <translation>Todos los archivos (*)</translation>
+    </message>
+    <message>
+        <source>All spans of the table are here already.</source>
+        <translation>Todos los tramos de la tabla ya están aquí.</translation>
+    </message>
+    <message>
+        <source>%1 spans of job %2</source>
+        <translation>%1 tramos de la obra %2</translation>
+    </message>
+    <message>
+        <source>%1 spans are saved.</source>
+        <translation>%1 tramos están guardados.</translation>
+    </message>
+</context>
+<context>
+    <name>arc::ui::SpanTable</name>
+    <message>
+        <source>%1 of %2</source>
+        <translation>%1 de %2</translation>
+    </message>
+    <message>
+        <source>over</source>
+        <translation>por encima</translation>
+    </message>
+    <message>
+        <source>%1 nm: %2 measured both ways, %3 estimated</source>
+        <translation>%1 nm: %2 medidos en ambos sentidos, %3 estimados</translation>
+    </message>
+    <message>
+        <source>estimated only</source>
+        <translation>solo estimado</translation>
+    </message>
+    <message>
+        <source>the whole job, one span</source>
+        <translation>toda la obra, un tramo</translation>
+    </message>
+    <message>
+        <source>on no span</source>
+        <translation>en ningún tramo</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <translation>%1 a %2</translation>
+    </message>
+    <message>
+        <source>No closure</source>
+        <translation>Sin caja</translation>
+    </message>
+    <message>
+        <source>%1 to re-splice</source>
+        <translation>%1 por reempalmar</translation>
+    </message>
+    <message>
+        <source>%1 both ways</source>
+        <translation>%1 en ambos sentidos</translation>
+    </message>
+    <message>
+        <source>%1 one way</source>
+        <translation>%1 en un sentido</translation>
+    </message>
+    <message>
+        <source>budget %1 nm, dB</source>
+        <translation>presupuesto %1 nm, dB</translation>
+    </message>
+    <message>
+        <source>budget, dB</source>
+        <translation>presupuesto, dB</translation>
+    </message>
+    <message>
+        <source>span and closures</source>
+        <translation>tramo y cajas</translation>
+    </message>
+    <message>
+        <source>from, to</source>
+        <translation>de, a</translation>
+    </message>
+    <message>
+        <source>km</source>
+        <translation>km</translation>
+    </message>
+    <message>
+        <source>spliced</source>
+        <translation>empalmado</translation>
+    </message>
+    <message>
+        <source>average, dB</source>
+        <translation>media, dB</translation>
+    </message>
+    <message>
+        <source>measured</source>
+        <translation>medido</translation>
+    </message>
+</context>
+<context>
     <name>arc::ui::SpliceSearch</name>
     <message>
         <source>fibre, note or person</source>
@@ -4511,6 +4776,18 @@
     <message>
         <source>Splice of fibre %1, %2 dB, %3</source>
         <translation>Empalme de la fibra %1, %2 dB, %3</translation>
+    </message>
+    <message>
+        <source>Order</source>
+        <translation>Orden</translation>
+    </message>
+    <message>
+        <source>newest first</source>
+        <translation>lo más nuevo primero</translation>
+    </message>
+    <message>
+        <source>oldest first</source>
+        <translation>lo más antiguo primero</translation>
     </message>
 </context>
 <context>
@@ -4676,6 +4953,10 @@
     <message>
         <source>Link budget, as spliced of allowed: %1</source>
         <translation>Presupuesto del enlace, empalmado de permitido: %1</translation>
+    </message>
+    <message>
+        <source>Link budget of span %1, as spliced of allowed: %2</source>
+        <translation>Presupuesto del tramo %1, empalmado de permitido: %2</translation>
     </message>
 </context>
 <context>
@@ -4984,6 +5265,26 @@
     <message>
         <source>Splice of fibre %1, attempt %2, %3 dB, %4</source>
         <translation>Empalme de la fibra %1, intento %2, %3 dB, %4</translation>
+    </message>
+    <message>
+        <source>The job: spans, averages, link budget, closures</source>
+        <translation>La obra: tramos, medias, presupuesto del enlace, cajas</translation>
+    </message>
+    <message>
+        <source>Job %1: spans and closures</source>
+        <translation>Obra %1: tramos y cajas</translation>
+    </message>
+    <message>
+        <source>A span is accepted as one: its average, its link budget. A job without spans is one span</source>
+        <translation>Un tramo se acepta entero: su media, su presupuesto. Una obra sin tramos es un tramo</translation>
+    </message>
+    <message>
+        <source>span %1</source>
+        <translation>tramo %1</translation>
+    </message>
+    <message>
+        <source>the closure was edited twice, see Logbook, F7</source>
+        <translation>la caja se editó dos veces, vea Bitácora, F7</translation>
     </message>
 </context>
 <context>
@@ -7122,10 +7423,6 @@
     <message>
         <source>One fibre through all cables and closures of the job in line.</source>
         <translation>Una fibra a través de todos los cables y cajas de la obra en línea.</translation>
-    </message>
-    <message>
-        <source>As spliced: mean estimated loss.</source>
-        <translation>Como se empalmó: pérdida estimada media.</translation>
     </message>
     <message>
         <source>Attenuation and connector loss are assumed values, not measured here.</source>
@@ -10506,6 +10803,126 @@
     <message>
         <source>height {#height}, position {#position}</source>
         <translation>altura {#height}, posición {#position}</translation>
+    </message>
+    <message>
+        <source>On no span</source>
+        <translation>En ningún tramo</translation>
+    </message>
+    <message>
+        <source>No link budget: the length of span {label} is not written down.</source>
+        <translation>Sin presupuesto de enlace: la longitud del tramo {label} no está anotada.</translation>
+    </message>
+    <message>
+        <source>No link budget: these closures are on no span.</source>
+        <translation>Sin presupuesto de enlace: estas cajas no están en ningún tramo.</translation>
+    </message>
+    <message>
+        <source>One fibre from {from} to {to}.</source>
+        <translation>Una fibra de {from} a {to}.</translation>
+    </message>
+    <message>
+        <source>As spliced: the mean of both directions where a splice was measured, else the splicer&apos;s estimate.</source>
+        <translation>Empalmado: la media de ambos sentidos donde se midió el empalme; si no, la estimación de la empalmadora.</translation>
+    </message>
+    <message>
+        <source>Span {label} with 1 closure</source>
+        <translation>Tramo {label} con 1 caja</translation>
+    </message>
+    <message>
+        <source>Span {label} with {#count} closures</source>
+        <translation>Tramo {label} con {#count} cajas</translation>
+    </message>
+    <message>
+        <source>the span has no label</source>
+        <translation>el tramo no tiene etiqueta</translation>
+    </message>
+    <message>
+        <source>this job has a span {label} already</source>
+        <translation>esta obra ya tiene un tramo {label}</translation>
+    </message>
+    <message>
+        <source>this job has no closure {label}</source>
+        <translation>esta obra no tiene ninguna caja {label}</translation>
+    </message>
+    <message>
+        <source>Write the closures like &quot;HR-01 to HR-05, HR-07&quot;</source>
+        <translation>Escriba las cajas como &quot;HR-01 to HR-05, HR-07&quot;</translation>
+    </message>
+    <message>
+        <source>closure {label} is named twice</source>
+        <translation>la caja {label} se nombra dos veces</translation>
+    </message>
+    <message>
+        <source>closure {label} is on span {span} already</source>
+        <translation>la caja {label} ya está en el tramo {span}</translation>
+    </message>
+    <message>
+        <source>A splice counts in one span: leave the closure out of one of them</source>
+        <translation>Un empalme cuenta en un solo tramo: quite la caja de uno de ellos</translation>
+    </message>
+    <message>
+        <source>&quot;{text}&quot; is not a length in km</source>
+        <translation>&quot;{text}&quot; no es una longitud en km</translation>
+    </message>
+    <message>
+        <source>this job has no cable {label}</source>
+        <translation>esta obra no tiene ningún cable {label}</translation>
+    </message>
+    <message>
+        <source>Make the cable first</source>
+        <translation>Cree antes el cable</translation>
+    </message>
+    <message>
+        <source>the header has no column {name}</source>
+        <translation>la cabecera no tiene la columna {name}</translation>
+    </message>
+    <message>
+        <source>Begin the file with the line span,from,to,cable,length_km,closures</source>
+        <translation>Empiece el archivo con la línea span,from,to,cable,length_km,closures</translation>
+    </message>
+    <message>
+        <source>span {label} is in the file twice</source>
+        <translation>el tramo {label} está dos veces en el archivo</translation>
+    </message>
+    <message>
+        <source>where the span goes from is one closure or one named end</source>
+        <translation>el origen del tramo es una caja o un extremo con nombre</translation>
+    </message>
+    <message>
+        <source>where the span goes to is one closure or one named end</source>
+        <translation>el final del tramo es una caja o un extremo con nombre</translation>
+    </message>
+    <message>
+        <source>the span ends where it begins</source>
+        <translation>el tramo termina donde empieza</translation>
+    </message>
+    <message>
+        <source>the length of the span is not between 0 and 20,000 km</source>
+        <translation>la longitud del tramo no está entre 0 y 20.000 km</translation>
+    </message>
+    <message>
+        <source>the span has more than 1,000 closures</source>
+        <translation>el tramo tiene más de 1.000 cajas</translation>
+    </message>
+    <message>
+        <source>a closure is on the span twice</source>
+        <translation>una caja está dos veces en el tramo</translation>
+    </message>
+    <message>
+        <source>this is a logbook, not a table</source>
+        <translation>esto es una bitácora, no una tabla</translation>
+    </message>
+    <message>
+        <source>Choose another file</source>
+        <translation>Elija otro archivo</translation>
+    </message>
+    <message>
+        <source>the file is too large for such a table</source>
+        <translation>el archivo es demasiado grande para una tabla así</translation>
+    </message>
+    <message>
+        <source>the row is not in this logbook</source>
+        <translation>la fila no está en esta bitácora</translation>
     </message>
 </context>
 </TS>

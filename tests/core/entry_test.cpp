@@ -197,7 +197,8 @@ TEST(Entry, everyKindHasItsOwnName) {
         Cable{},        Closure{},        SpliceArc{},         ReadingChange{},
         MeasuredLoss{}, CareRecord{},     CareRun{},           CardEdition{},
         HoldOverride{}, BaselineChoice{}, SignalAnswer{},      ExceptionDisposition{},
-        IssuedRecord{}, Setting{},        Attachment{},        Withdrawal{}};
+        IssuedRecord{}, Setting{},        Attachment{},        Withdrawal{},
+        Span{}};
     ASSERT_EQ(all.size(), std::variant_size_v<Entry>);
     for (const auto& entry : all) {
         names.insert(kindName(entry));

@@ -122,6 +122,23 @@ TEST_F(WithFolder, TheJsonFollowsItsPublishedSchema) {
                               "' '" ARC_SOURCE_DIR "/resources/closeout/closeout-record-1.schema.json'";
     const auto good = test::shell(check);
     EXPECT_EQ(good.code, 0) << good.text;
+    // With spans there are budgets by span.
+    book.spanList.push_back({test::idOf<SpanId>(1),
+                             test::idOf<JobId>(1),
+                             "North",
+                             {std::nullopt, "rack 1"},
+                             {test::idOf<ClosureId>(1), {}},
+                             test::idOf<CableId>(1),
+                             12.5,
+                             {test::idOf<ClosureId>(1)}});
+    std::ofstream(json_) << *recordJson(test::recordOf(book));
+    const auto spans = test::shell(check);
+    EXPECT_EQ(spans.code, 0) << spans.text;
+    const json record = json::parse(test::contents(json_));
+    EXPECT_TRUE(record["link_budgets"].empty());
+    EXPECT_EQ(record["spans"][0]["closures"], json::array({"HR-17"}));
+    // 12.5 km x 0.40 + 1 splice x 0.10 + 1 x 0.5 = 5.6 dB at 1310 nm.
+    EXPECT_NEAR(record["spans"][0]["link_budgets"][0]["allowed"]["total_db"].get<double>(), 5.6, 1e-12);
     // The schema can say no.
     std::string broken = test::contents(json_);
     broken.replace(broken.find("\"over_limit\""), 12, "\"fine\"");

@@ -393,12 +393,21 @@ TEST_F(LogbookTest, EveryKindComesBackAsItWentIn) {
     const IssuedRecord issued{entryId(), job_.id, 1, std::string(64, 'a'), {}, "Ada", at};
     MeasuredLoss measured{entryId(), job_.id, closure_.id, "1", 1310, Loss{-40}, {}, at, "OTDR 1", ""};
     Attachment photo{entryId(), closure_.id.uuid, "tray.jpg", "image/jpeg", std::string("\xff\0\x01", 3)};
-    save({pairing, correction, cable, care, rotated, run, finished, edition, hold, baseline, answer,
+    const Span span{makeId<SpanId>(clock_, random_),
+                    job_.id,
+                    "North",
+                    {std::nullopt, "rack 1"},
+                    {closure_.id, {}},
+                    cable.id,
+                    12.5,
+                    {closure_.id}};
+    save({pairing, correction, cable, span, care, rotated, run, finished, edition, hold, baseline, answer,
           disposition, issued, measured, photo, Setting{"drift.budget_arcs", "1000"}});
     nowAndReopened([&](Logbook& book) {
         EXPECT_EQ(book.pairings().value(), std::vector{pairing});
         EXPECT_EQ(book.counterCorrections().value(), std::vector{correction});
         EXPECT_EQ(book.cables(job_.id).value(), std::vector{cable});
+        EXPECT_EQ(book.spans(job_.id).value(), std::vector{span});
         EXPECT_EQ(book.careRecords(splicer_.id).value(), std::vector{care});
         EXPECT_EQ(book.careRecords({}).value().size(), 2u);
         EXPECT_EQ(book.careRecords(cleaver_.id).value(), std::vector{rotated});

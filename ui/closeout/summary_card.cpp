@@ -134,16 +134,26 @@ void SummaryCard::show(const closeout::Record& record, std::optional<ClosureId> 
 }
 
 void SummaryCard::showBudget(const closeout::Record& record) {
-    QStringList parts;
-    for (const auto& budget : record.budgets)
-        parts << tr("%1 nm %2 of %3 dB")
-                     .arg(budget.wavelengthNm)
-                     .arg(text::number(budget.asSplicedDb, 2), text::number(budget.allowedDb, 2));
-    m_budget->setText(
-        parts.isEmpty()
-            ? text::spoken(record.budgetNote)
-            : tr("Link budget, as spliced of allowed: %1").arg(parts.join(QStringLiteral(" · "))));
-    m_budget->setToolTip(text::spoken(record.budgetNote));
+    QStringList lines, notes;
+    for (const auto& span : record.spans) {
+        QStringList parts;
+        for (const auto& budget : span.budgets)
+            parts << tr("%1 nm %2 of %3 dB")
+                         .arg(budget.wavelengthNm)
+                         .arg(text::number(budget.asSplicedDb, 2), text::number(budget.allowedDb, 2));
+        const QString name = text::words(span.label);
+        const QString budget = parts.join(QStringLiteral(" · "));
+        const QString note = text::spoken(span.budgetNote);
+        if (parts.isEmpty())
+            lines << (name.isEmpty() ? note : QStringLiteral("%1: %2").arg(name, note));
+        else
+            lines << (name.isEmpty()
+                          ? tr("Link budget, as spliced of allowed: %1").arg(budget)
+                          : tr("Link budget of span %1, as spliced of allowed: %2").arg(name, budget));
+        notes << note;
+    }
+    m_budget->setText(lines.join(QLatin1Char('\n')));
+    m_budget->setToolTip(notes.join(QLatin1Char('\n')));
 }
 
 }  // namespace arc::ui

@@ -283,40 +283,77 @@ void equipmentPart(Sheet& sheet, const Record& record) {
     }
 }
 
+namespace {
+
+void budgetTable(Sheet& sheet, const SpanSection& span) {
+    Table table(sheet, "",
+                {{sheet.tr("Wavelength, nm"), 30},
+                 {"", 34},
+                 {sheet.tr("Fibre, dB"), 24, Across::Right},
+                 {sheet.tr("Splices, dB"), 24, Across::Right},
+                 {sheet.tr("Connectors, dB"), 26, Across::Right},
+                 {sheet.tr("Total, dB"), sheet.width() - 138, Across::Right}});
+    const auto row = [&](int wavelength, const QString& what, const std::vector<BudgetLine>& lines,
+                         double total) {
+        std::vector<Cell> cells{{wavelength > 0 ? QString::number(wavelength) : QString()}, {what}};
+        for (const BudgetLine& line : lines) cells.push_back({loss(line.totalDb, 2)});
+        cells.push_back({loss(total, 2), {}, {}, Weight::Bold});
+        table.row(cells);
+    };
+    for (const LinkBudget& budget : span.budgets) {
+        row(budget.wavelengthNm, sheet.tr("allowed"), budget.allowed, budget.allowedDb);
+        row(0, sheet.tr("as spliced"), budget.asSpliced, budget.asSplicedDb);
+    }
+}
+
+/// What the budget is made of, and how much of it was measured.
+QString budgetParts(const Sheet& sheet, const SpanSection& span) {
+    QStringList said;
+    const std::vector<BudgetLine>& lines = span.budgets.front().allowed;
+    if (lines.size() == 3)
+        said << sheet.tr("%1 km of fibre, splices: %2, connectors: %3.")
+                    .arg(lines[0].quantity, 0, 'f', 2)
+                    .arg(lines[1].quantity, 0, 'f', 0)
+                    .arg(lines[2].quantity, 0, 'f', 0);
+    for (const LinkBudget& budget : span.budgets)
+        said << sheet.tr("At %1 nm, splices measured in both directions: %2, estimated: %3.")
+                    .arg(budget.wavelengthNm)
+                    .arg(budget.measured)
+                    .arg(budget.estimated);
+    return said.join(' ');
+}
+
+/// Which span, and how its average stands to the one agreed.
+QString spanHead(const Sheet& sheet, const Record& record, const SpanSection& span) {
+    const QString name =
+        span.kind == SpanKind::Named
+            ? sheet.tr("Span %1, %2 to %3").arg(words(span.label), words(span.from), words(span.to))
+            : sheet.tongue().spoken(noSpan);
+    QString line = sheet.tr("%1. Splices: %2.").arg(name).arg(span.splices);
+    if (span.meanDb)
+        line += ' ' + sheet.tr("Average %1 dB, agreed %2 dB.")
+                          .arg(loss(*span.meanDb, 3), loss(record.job.rule.average, 2));
+    return line;
+}
+
+}  // namespace
+
 void budgetPart(Sheet& sheet, const Record& record) {
     sheet.section(sheet.tr("Link budget"), 34);
-    if (!record.budgets.empty()) {
-        Table table(sheet, "",
-                    {{sheet.tr("Wavelength, nm"), 30},
-                     {"", 34},
-                     {sheet.tr("Fibre, dB"), 24, Across::Right},
-                     {sheet.tr("Splices, dB"), 24, Across::Right},
-                     {sheet.tr("Connectors, dB"), 26, Across::Right},
-                     {sheet.tr("Total, dB"), sheet.width() - 138, Across::Right}});
-        const auto row = [&](int wavelength, const QString& what, const std::vector<BudgetLine>& lines,
-                             double total) {
-            std::vector<Cell> cells{{wavelength > 0 ? QString::number(wavelength) : QString()}, {what}};
-            for (const BudgetLine& line : lines) cells.push_back({loss(line.totalDb, 2)});
-            cells.push_back({loss(total, 2), {}, {}, Weight::Bold});
-            table.row(cells);
-        };
-        for (const LinkBudget& budget : record.budgets) {
-            row(budget.wavelengthNm, sheet.tr("allowed"), budget.allowed, budget.allowedDb);
-            row(0, sheet.tr("as spliced"), budget.asSpliced, budget.asSplicedDb);
+    for (const SpanSection& span : record.spans) {
+        if (span.kind != SpanKind::WholeJob)
+            sheet.y += sheet.paragraph(sheet.left(), sheet.y, sheet.width(), spanHead(sheet, record, span),
+                                       {8.5, Weight::Bold, ink::text(), Face::Text}) +
+                       1;
+        if (!span.budgets.empty()) {
+            budgetTable(sheet, span);
+            sheet.y += 2;
+            sheet.y += sheet.paragraph(sheet.left(), sheet.y, sheet.width(), budgetParts(sheet, span), body);
         }
-        sheet.y += 2;
-        const std::vector<BudgetLine>& lines = record.budgets.front().allowed;
-        if (lines.size() == 3)
-            sheet.y += sheet.paragraph(sheet.left(), sheet.y, sheet.width(),
-                                       sheet.tr("%1 km of fibre, splices: %2, connectors: %3.")
-                                           .arg(lines[0].quantity, 0, 'f', 2)
-                                           .arg(lines[1].quantity, 0, 'f', 0)
-                                           .arg(lines[2].quantity, 0, 'f', 0),
-                                       body);
+        sheet.y += sheet.paragraph(sheet.left(), sheet.y, sheet.width(),
+                                   sheet.tongue().spoken(span.budgetNote), body) +
+                   2;
     }
-    sheet.y += sheet.paragraph(sheet.left(), sheet.y, sheet.width(), sheet.tongue().spoken(record.budgetNote),
-                               body) +
-               2;
 }
 
 bool closureTables(Sheet& sheet, const Record& record, Progress& progress) {

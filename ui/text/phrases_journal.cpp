@@ -30,6 +30,8 @@ constexpr const char* list[] = {
     QT_TRANSLATE_NOOP("phrases", "Closure {label}"),
     QT_TRANSLATE_NOOP("phrases", "Closure {label}, 1 splice planned"),
     QT_TRANSLATE_NOOP("phrases", "Closure {label}, {#count} splices planned"),
+    QT_TRANSLATE_NOOP("phrases", "Span {label} with 1 closure"),
+    QT_TRANSLATE_NOOP("phrases", "Span {label} with {#count} closures"),
     QT_TRANSLATE_NOOP("phrases", "Arc without a reading"),
     QT_TRANSLATE_NOOP("phrases", "Splice of fibre {fibre}: {#loss} dB"),
     QT_TRANSLATE_NOOP("phrases", "Splice of groove {#groove}: {#loss} dB"),

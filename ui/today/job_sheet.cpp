@@ -2,7 +2,6 @@
 #include "ui/today/job_sheet.hpp"
 
 #include <QComboBox>
-#include <QFile>
 #include <QGridLayout>
 #include <QHBoxLayout>
 #include <QKeyEvent>
@@ -18,7 +17,9 @@
 #include "core/work/plan.hpp"
 #include "ui/text/format.hpp"
 #include "ui/theme/theme.hpp"
+#include "ui/today/table_file.hpp"
 #include "ui/widgets/choose_file.hpp"
+#include "ui/widgets/outcome.hpp"
 #include "ui/widgets/words.hpp"
 
 namespace arc::ui {
@@ -319,17 +320,14 @@ void JobSheet::choosePlan() {
 }
 
 void JobSheet::readPlan(const QString& name) {
-    constexpr qint64 most = 1 << 20;
-    QFile file(name);
-    const auto refuse = [this](const QString& why) {
-        m_said->setText(why);
+    const auto refuse = [this](const Problem& problem) {
+        m_said->setText(asLine(problem));
         setState(m_said, QStringLiteral("drifting"));
     };
-    if (!file.open(QIODevice::ReadOnly))
-        return refuse(tr("The plan %1 cannot be read: %2").arg(name, file.errorString()));
-    if (file.size() > most) return refuse(tr("The file %1 is too large for a splice plan.").arg(name));
-    const auto plan = planFromCsv(file.readAll().toStdString());
-    if (!plan) return refuse(text::spoken(plan.error()));
+    const auto csv = tableText(name);
+    if (!csv) return refuse(csv.error());
+    const auto plan = planFromCsv(*csv);
+    if (!plan) return refuse(plan.error());
     m_plan->setText(text::words(planToText(*plan)));
     m_plan->setFocus(Qt::OtherFocusReason);
 }

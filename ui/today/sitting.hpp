@@ -57,6 +57,8 @@ struct Desk {
     std::vector<pad::Fibre> fibres;
     std::vector<SpliceArc> arcs;
     pad::SetUp setUp;
+    std::string span;    ///< label of the span the closure is on; may be empty
+    bool twice = false;  ///< the closure was edited on two laptops
 };
 /// Reads tools, job, closure and its splices. The Problem says what is missing from the set-up.
 Result<Desk> desk(const Sitting& sitting, Logbook& book);

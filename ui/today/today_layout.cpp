@@ -15,6 +15,7 @@
 #include "ui/today/loss_pad.hpp"
 #include "ui/today/machine_card.hpp"
 #include "ui/today/set_up_panel.hpp"
+#include "ui/today/span_sheet.hpp"
 #include "ui/today/splice_search.hpp"
 #include "ui/today/today_page.hpp"
 #include "ui/widgets/empty_state.hpp"
@@ -78,6 +79,9 @@ void TodayPage::build() {
     m_import = new ImportPanel(m_session, this);
     m_stack->addWidget(m_import);
     connect(m_import, &ImportPanel::left, this, &TodayPage::backToWork);
+    m_spans = new SpanSheet(m_session, this);
+    m_stack->addWidget(m_spans);
+    connect(m_spans, &SpanSheet::left, this, &TodayPage::backToWork);
     m_search = new SpliceSearch(m_session, this);
     m_stack->addWidget(m_search);
     connect(m_search, &SpliceSearch::left, this, &TodayPage::backToWork);

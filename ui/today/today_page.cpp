@@ -4,6 +4,7 @@
 #include <QStackedWidget>
 
 #include <algorithm>
+#include <set>
 
 #include "core/work/attempts.hpp"
 #include "ui/care/care_desk.hpp"
@@ -12,6 +13,7 @@
 #include "ui/today/job_sheet.hpp"
 #include "ui/today/loss_pad.hpp"
 #include "ui/today/set_up_panel.hpp"
+#include "ui/today/span_sheet.hpp"
 #include "ui/today/splice_search.hpp"
 #include "ui/widgets/empty_state.hpp"
 #include "ui/widgets/page_head.hpp"
@@ -25,13 +27,44 @@ struct JobSum {
     int count = 0;
 };
 
-/// Losses that stand elsewhere in the job, for the average so far.
-Result<JobSum> standingElsewhere(Logbook& reader, JobId job, std::optional<ClosureId> here) {
+/// What the pad shows of the world around its closure.
+struct Around {
+    JobSum elsewhere;
+    std::string span;  ///< label of the span the closure is on; may be empty
+    PadMarks marks;
+};
+
+/// The closures that are accepted together with this one: its span, what is on no span, or the whole job.
+struct Together {
+    std::string span;
+    std::set<ClosureId> mine, placed;
+    [[nodiscard]] bool holds(const std::optional<ClosureId>& closure) const {
+        return mine.empty() ? !closure || !placed.contains(*closure) : closure && mine.contains(*closure);
+    }
+};
+
+Together acceptedTogether(const std::vector<Span>& spans, std::optional<ClosureId> here) {
+    Together together;
+    for (const auto& span : spans) {
+        together.placed.insert(span.closures.begin(), span.closures.end());
+        if (!together.mine.empty() || !here || std::ranges::find(span.closures, *here) == span.closures.end())
+            continue;
+        together.mine.insert(span.closures.begin(), span.closures.end());
+        together.span = span.label;
+    }
+    return together;
+}
+
+/// Losses that stand elsewhere in the span, for the average so far.
+Result<JobSum> standingElsewhere(Logbook& reader, JobId job, std::optional<ClosureId> here,
+                                 const Together& together) {
     SpliceFilter filter;
     filter.job = job;
     auto rows = allRows(reader, filter);
     if (!rows) return tl::unexpected(rows.error());
-    std::erase_if(*rows, [&](const SpliceRow& row) { return here && row.arc.closure == *here; });
+    std::erase_if(*rows, [&](const SpliceRow& row) {
+        return (here && row.arc.closure == *here) || !together.holds(row.arc.closure);
+    });
     JobSum sum{};
     for (const auto& chain : attemptChains(*rows)) {
         if (!chain.standing) continue;
@@ -39,6 +72,22 @@ Result<JobSum> standingElsewhere(Logbook& reader, JobId job, std::optional<Closu
         ++sum.count;
     }
     return sum;
+}
+
+Result<Around> lookAround(Logbook& reader, Workbench& workbench, JobId job, std::optional<ClosureId> here) {
+    const auto spans = reader.spans(job);
+    if (!spans) return tl::unexpected(spans.error());
+    const auto together = acceptedTogether(*spans, here);
+    auto sum = standingElsewhere(reader, job, here, together);
+    if (!sum) return tl::unexpected(sum.error());
+    Around around{*sum, together.span, {}};
+    if (!here) return around;
+    const auto losses = reader.measuredLosses(job);
+    if (!losses) return tl::unexpected(losses.error());
+    // A program that does not hand over has none.
+    const auto edits = workbench.concurrentEdits();
+    around.marks = padMarks(*here, *losses, edits ? *edits : std::vector<ConcurrentEdits>{});
+    return around;
 }
 
 }  // namespace
@@ -81,6 +130,9 @@ void TodayPage::addActions() {
     actions.add({QStringLiteral("today.job"), tr("Make a job, a cable or a closure"), Qt::Key_J,
                  QStringLiteral("add"), Screen::Today},
                 m_pad, [this] { openJobSheet(); });
+    actions.add({QStringLiteral("today.spans"), tr("The job: spans, averages, link budget, closures"),
+                 Qt::Key_L, QStringLiteral("find"), Screen::Today},
+                m_pad, [this] { openSpans(); });
     actions.add({QStringLiteral("today.attach"), tr("Photos and notes of the splice or the closure"),
                  Qt::Key_A, QStringLiteral("add"), Screen::Today},
                 m_pad, [this] { attach(); });
@@ -101,6 +153,7 @@ void TodayPage::load() {
     auto here = desk(m_sitting, m_session.book());
     if (!here) return m_session.tell(here.error());
     m_here = std::move(*here);
+    m_pad->setMarks({});
     m_pad->setPad(pad::Pad(m_here->setUp, m_here->fibres, m_here->arcs));
     m_pad->restore(rememberedDraft(m_here->setUp.closure));
     if (m_stack->currentWidget() == m_empty) m_stack->setCurrentWidget(m_work);
@@ -124,20 +177,24 @@ void TodayPage::reloadPad() {
 void TodayPage::readJobAverage() {
     if (!m_here || !m_here->job) return;
     ++m_averageJobs;
-    m_session.background().run<Result<JobSum>>(
+    m_session.background().run<Result<Around>>(
         this, tr("Average of the job"),
         [&session = m_session, job = m_here->job->id,
-         closure = m_sitting.closure](Progress&) -> Result<JobSum> {
+         closure = m_sitting.closure](Progress&) -> Result<Around> {
             auto reader = session.reader();
             if (!reader) return tl::unexpected(reader.error());
-            return standingElsewhere(**reader, job, closure);
+            return lookAround(**reader, session.workbench(), job, closure);
         },
-        [this, closure = m_sitting.closure](Result<JobSum> sum) {
+        [this, closure = m_sitting.closure](Result<Around> around) {
             --m_averageJobs;
-            if (!sum || !m_here || m_sitting.closure != closure) return;
-            m_here->setUp.othersSum = sum->sum;
-            m_here->setUp.othersCount = sum->count;
-            m_pad->changeAverage(sum->sum, sum->count);
+            if (!around || !m_here || m_sitting.closure != closure) return;
+            m_here->setUp.othersSum = around->elsewhere.sum;
+            m_here->setUp.othersCount = around->elsewhere.count;
+            m_here->span = around->span;
+            m_here->twice = m_here->closure && around->marks.records.contains(m_here->closure->id.uuid);
+            m_pad->setMarks(std::move(around->marks));
+            m_pad->changeAverage(around->elsewhere.sum, around->elsewhere.count);
+            showHead();
         },
         Shown::No);
 }
@@ -158,6 +215,15 @@ void TodayPage::openJobSheet() {
     m_head->setLine(tr("A job has cables and closures; the splice plan says which fibre meets which"));
     m_jobSheet->begin(m_sitting.job);
     m_stack->setCurrentWidget(m_jobSheet);
+}
+
+void TodayPage::openSpans() {
+    if (!m_here || !m_here->job) return;
+    m_head->setTitle(tr("Job %1: spans and closures").arg(text::words(m_here->job->label)));
+    m_head->setLine(
+        tr("A span is accepted as one: its average, its link budget. A job without spans is one span"));
+    m_stack->setCurrentWidget(m_spans);
+    m_spans->begin(m_here->job->id);
 }
 
 void TodayPage::openImport() {
@@ -215,7 +281,7 @@ std::optional<Subject> TodayPage::subject() {
 }
 
 bool TodayPage::settled() const {
-    return !m_desk.pending() && m_averageJobs == 0 && m_search->settled();
+    return !m_desk.pending() && m_averageJobs == 0 && m_search->settled() && m_spans->settled();
 }
 
 }  // namespace arc::ui

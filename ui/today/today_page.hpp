@@ -24,6 +24,7 @@ class MachineCard;
 class PageHead;
 class QueueRow;
 class SetUpPanel;
+class SpanSheet;
 class SpliceSearch;
 
 class TodayPage : public Page {
@@ -53,6 +54,7 @@ class TodayPage : public Page {
     void attach();
     void openSetUp();
     void openJobSheet();
+    void openSpans();
     void openImport();
     void openSearch();
     void backToWork();
@@ -75,6 +77,7 @@ class TodayPage : public Page {
     JobSheet* m_jobSheet = nullptr;
     ImportPanel* m_import = nullptr;
     SpliceSearch* m_search = nullptr;
+    SpanSheet* m_spans = nullptr;
     LossPad* m_pad = nullptr;
     QFrame* m_hold = nullptr;
     QLabel* m_holdTitle = nullptr;

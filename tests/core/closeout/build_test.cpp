@@ -234,7 +234,7 @@ TEST(CloseoutRecord, TheSplicersOwnCounterReachesBackBeforeTheBook) {
 TEST(LinkBudgetOfTheRecord, AddsFibreSplicesAndConnectors) {
     AcceptanceRule rule;
     rule.perSplice = Loss{150};
-    const auto budgets = linkBudgets({}, 20, 5, rule, 0.03);
+    const auto budgets = linkBudgets({}, 20, 5, rule, [](int) { return SplicedMean{0.03, 0, 5}; });
     ASSERT_TRUE(budgets);
     ASSERT_EQ(budgets->size(), 2u);
     EXPECT_EQ(budgets->at(0).wavelengthNm, 1310);

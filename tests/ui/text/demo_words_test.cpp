@@ -70,7 +70,7 @@ class DemoWords : public testing::Test {
         const auto jobs = book.jobs().value();
         for (const auto& job : jobs) {
             const auto record = closeout::build(book, job.id, settings, quiet).value();
-            look(record.budgetNote);
+            for (const auto& span : record.spans) look(span.budgetNote);
             for (const auto& exception : record.exceptions) {
                 look(exception.what);
                 look(std::string(closeout::title(exception.kind)));
