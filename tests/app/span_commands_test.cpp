@@ -30,7 +30,7 @@ class SpanCommands : public ::testing::Test {
                                 "West,rack 1,HR-2,10,HR-1 to HR-2\n"
                                 "East,HR-2,rack 2,5,HR-3\n";
     }
-    [[nodiscard]] json asked(std::vector<std::string> more = {}) const {
+    json asked(std::vector<std::string> more = {}) const {
         std::vector<std::string> words{"spans", book, "--job", "J-1", "--format", "json"};
         words.insert(words.end(), more.begin(), more.end());
         const auto ran = arcw(words);
