@@ -57,8 +57,8 @@ class SetAsideSheets : public ::testing::Test {
     /// With their rows read.
     Result<std::vector<SetAsideSheet>> sheets() {
         auto open = openSheets(book());
-        if (open)
-            for (auto& sheet : *open) EXPECT_TRUE(readRows(book(), sheet, 0, sheet.rows.size()));
+        if (!open) return open;
+        for (auto& sheet : *open) EXPECT_TRUE(readRows(book(), sheet, 0, sheet.rows.size()));
         return open;
     }
     std::vector<MendedRow> mend(const SetAsideSheet& sheet, std::vector<MendedRow> rows,
