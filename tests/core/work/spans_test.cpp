@@ -114,7 +114,8 @@ TEST(Spans, csvReadsByColumnNameAllOrNothing) {
 
 TEST(Spans, csvNamesTheLineThatIsWrong) {
     const auto at = ground();
-    const auto fresh = [] { return numbered<SpanId>(1); };
+    int next = 0;
+    const auto fresh = [&] { return numbered<SpanId>(++next); };
     const auto problem = [&](std::string_view csv) {
         const auto read = spansFromCsv(csv, at, fresh);
         EXPECT_FALSE(read) << csv;
