@@ -67,9 +67,11 @@ void ActionWords::ask(const std::vector<std::string>& inFile,
         const auto meaning = known.find(word);
         add(word, meaning == known.end() ? std::string() : meaning->second);
     }
-    for (std::size_t i = 0; i < m_rows.size(); ++i)
-        m_grid->addWidget(m_rows[i].cell, static_cast<int>(i) / wordColumns,
-                          static_cast<int>(i) % wordColumns);
+    for (std::size_t i = 0; i < m_rows.size(); ++i) {
+        const auto place = static_cast<int>(i);
+        m_grid->addWidget(m_rows[i].cell, place / wordColumns, place % wordColumns);
+        m_rows[i].cell->show();
+    }
     setVisible(!m_rows.empty());
 }
 

@@ -81,7 +81,10 @@ void TodayPage::build() {
     connect(m_import, &ImportPanel::left, this, &TodayPage::backToWork);
     m_spans = new SpanSheet(m_session, this);
     m_stack->addWidget(m_spans);
-    connect(m_spans, &SpanSheet::left, this, &TodayPage::backToWork);
+    connect(m_spans, &SpanSheet::left, this, [this] {
+        readJobAverage();
+        backToWork();
+    });
     m_search = new SpliceSearch(m_session, this);
     m_stack->addWidget(m_search);
     connect(m_search, &SpliceSearch::left, this, &TodayPage::backToWork);
