@@ -158,7 +158,8 @@ TEST_F(SetAsideSheets, AnotherFileOfTheSameNameHidesNoRowAndAFileThatGrewShowsEa
     take();
     const auto rows = [this] {
         std::vector<std::string> texts;
-        for (const auto& sheet : sheets().value())
+        const auto open = sheets().value();
+        for (const auto& sheet : open)
             for (const auto& row : sheet.rows) texts.push_back(row.text);
         return texts;
     };
