@@ -4497,15 +4497,15 @@
     </message>
     <message>
         <source>Save the span  Ctrl+Enter</source>
-        <translation>Strecke speichern  Strg+Eingabe</translation>
+        <translation>Strecke speichern  Ctrl+Enter</translation>
     </message>
     <message>
         <source>Take it back  Ctrl+Del</source>
-        <translation>Zurücknehmen  Strg+Entf</translation>
+        <translation>Zurücknehmen  Ctrl+Del</translation>
     </message>
     <message>
         <source>Spans from CSV…  Ctrl+O</source>
-        <translation>Strecken aus CSV…  Strg+O</translation>
+        <translation>Strecken aus CSV…  Ctrl+O</translation>
     </message>
     <message>
         <source>Leave  Esc</source>
