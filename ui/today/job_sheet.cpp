@@ -41,6 +41,18 @@ Result<double> numberIn(const QLineEdit& line, double least, double most) {
     return *value;
 }
 
+/// A crew with mass splicers alone works on ribbons.
+bool splicesRibbonsOnly(Session& session) {
+    const auto tools = session.take(session.book().tools());
+    if (!tools) return false;
+    const auto isMass = [](const Tool& tool) {
+        const auto* splicer = asSplicer(tool);
+        return splicer && splicer->kind == SplicerKind::MassFusion;
+    };
+    const auto isSingle = [&](const Tool& tool) { return asSplicer(tool) && !isMass(tool); };
+    return std::ranges::any_of(*tools, isMass) && std::ranges::none_of(*tools, isSingle);
+}
+
 std::string trimmed(const QLineEdit& line) {
     return text::utf8(line.text().trimmed());
 }
@@ -134,14 +146,19 @@ JobSheet::JobSheet(Session& session, QWidget* parent) : QWidget(parent), m_sessi
 
     connect(take, &QPushButton::clicked, this, &JobSheet::accept);
     connect(leave, &QPushButton::clicked, this, &JobSheet::left);
-    connect(m_which, &QComboBox::activated, this, &JobSheet::fillFromJob);
+    // Choosing again what is chosen must not clear what was typed meanwhile.
+    connect(m_which, &QComboBox::activated, this, [this](int index) {
+        if (index != m_filledJob) fillFromJob();
+    });
     connect(m_unit, &QComboBox::currentIndexChanged, this, [this] { offerRibbons({}); });
     offerRibbons({});
     connect(m_rule, &QComboBox::activated, this, [this](int index) {
         if (index >= 0 && static_cast<std::size_t>(index) < m_rules.size())
             fillRule(m_rules[static_cast<std::size_t>(index)]);
     });
-    connect(m_closureWhich, &QComboBox::activated, this, &JobSheet::fillFromClosure);
+    connect(m_closureWhich, &QComboBox::activated, this, [this](int index) {
+        if (index != m_filledClosure) fillFromClosure();
+    });
     connect(m_cable, &QComboBox::activated, this, [this](int index) {
         const bool fresh = index == 0;
         for (auto* part :
@@ -161,9 +178,9 @@ JobSheet::JobSheet(Session& session, QWidget* parent) : QWidget(parent), m_sessi
         m_fibreType->setText(text::words(cable.fibreType));
         check();
     });
-    m_sequence = {m_which,     m_label,  m_title,      m_rule,         m_perSplice, m_average, m_ceiling,
-                  m_attempts,  m_cable,  m_cableLabel, m_fibres,       m_unit,      m_ribbon,  m_order,
-                  m_fibreType, m_length, m_directions, m_closureWhich, m_closure,   m_cableB,  m_plan};
+    m_sequence = {m_which,     m_label,  m_title,        m_rule,    m_perSplice, m_average,    m_ceiling,
+                  m_attempts,  m_cable,  m_cableLabel,   m_fibres,  m_unit,      m_ribbon,     m_order,
+                  m_fibreType, m_length, m_closureWhich, m_closure, m_cableB,    m_directions, m_plan};
     for (std::size_t i = 0; i < m_sequence.size(); ++i) {
         m_sequence[i]->installEventFilter(this);
         if (i > 0) setTabOrder(m_sequence[i - 1], m_sequence[i]);
@@ -225,6 +242,7 @@ std::optional<RibbonKind> JobSheet::ribbon() const {
 }
 
 void JobSheet::fillFromJob() {
+    m_filledJob = m_which->currentIndex();
     const int index = m_which->currentIndex() - 1;
     m_cables.clear();
     m_closures.clear();
@@ -237,7 +255,9 @@ void JobSheet::fillFromJob() {
     if (index < 0) {
         m_label->clear();
         m_title->clear();
-        fillRules(sampleRules().front());
+        const bool ribbons = splicesRibbonsOnly(m_session);
+        fillRules(sampleRules()[ribbons ? 1 : 0]);
+        m_unit->setCurrentIndex(m_unit->findData(ribbons ? -12 : 12));
         m_cableLabel->setText(QStringLiteral("A"));
         m_fibres->setText(QStringLiteral("144"));
         m_fibreType->setText(QStringLiteral("G.652.D"));
@@ -293,6 +313,7 @@ JobSheet::ClosureChoice JobSheet::closureChoice() const {
 }
 
 void JobSheet::fillFromClosure() {
+    m_filledClosure = m_closureWhich->currentIndex();
     const auto choice = closureChoice();
     for (auto* part : std::initializer_list<QWidget*>{m_closure, m_plan, m_cableB, m_cable})
         part->setEnabled(choice != ClosureChoice::None);
@@ -350,19 +371,19 @@ void JobSheet::check() {
 }
 
 /// A rule that was changed by hand is the contract's, whatever it began as.
-Result<AcceptanceRule> JobSheet::readRule(const std::string& jobLabel) const {
+Result<AcceptanceRule> JobSheet::readRule(const std::string& jobLabel) {
     const auto loss = [](double db) { return Loss{static_cast<std::int32_t>(std::lround(db * 1000))}; };
     const auto chosen = static_cast<std::size_t>(std::max(0, m_rule->currentIndex()));
     const AcceptanceRule before = chosen < m_rules.size() ? m_rules[chosen] : AcceptanceRule{};
     AcceptanceRule rule = before;
     const auto perSplice = numberIn(*m_perSplice, 0.001, 5);
-    if (!perSplice) return tl::unexpected(perSplice.error());
+    if (!perSplice) return wrongIn(*m_perSplice, perSplice.error());
     const auto average = numberIn(*m_average, 0.001, 5);
-    if (!average) return tl::unexpected(average.error());
+    if (!average) return wrongIn(*m_average, average.error());
     const auto ceiling = numberIn(*m_ceiling, 0.001, 5);
-    if (!ceiling) return tl::unexpected(ceiling.error());
+    if (!ceiling) return wrongIn(*m_ceiling, ceiling.error());
     const auto attempts = numberIn(*m_attempts, 1, 20);
-    if (!attempts) return tl::unexpected(attempts.error());
+    if (!attempts) return wrongIn(*m_attempts, attempts.error());
     rule.perSplice = loss(*perSplice);
     rule.average = loss(*average);
     rule.ceiling = loss(*ceiling);
@@ -375,18 +396,20 @@ Result<AcceptanceRule> JobSheet::readRule(const std::string& jobLabel) const {
     return rule;
 }
 
-Result<Closure> JobSheet::readClosure(JobId job, std::optional<Cable>& freshCable) const {
+Result<Closure> JobSheet::readClosure(JobId job, std::optional<Cable>& freshCable) {
     const bool known = closureChoice() == ClosureChoice::Known;
     Closure closure;
     if (known) closure = m_closures[static_cast<std::size_t>(m_closureWhich->currentIndex() - 1)];
     if (!known) closure.id = m_session.newId<ClosureId>();
     closure.job = job;
     closure.label = trimmed(*m_closure);
-    if (closure.label.empty()) return fail(ProblemCode::BadInput, "the closure needs a label");
+    if (closure.label.empty())
+        return wrongIn(*m_closure, {ProblemCode::BadInput, "the closure needs a label", "", ""});
     for (const auto& other : m_closures)
         if (other.label == closure.label && other.id != closure.id)
-            return fail(ProblemCode::BadInput, "this job has a closure " + other.label + " already", "",
-                        "Choose it above to change it");
+            return wrongIn(*m_closure,
+                           {ProblemCode::BadInput, "this job has a closure " + other.label + " already", "",
+                            "Choose it above to change it"});
     int fibres = 0;
     if (m_cable->currentIndex() > 0) {
         Cable cable = m_cables[static_cast<std::size_t>(m_cable->currentIndex() - 1)];
@@ -402,7 +425,7 @@ Result<Closure> JobSheet::readClosure(JobId job, std::optional<Cable>& freshCabl
         cable.job = job;
         cable.label = trimmed(*m_cableLabel);
         const auto count = numberIn(*m_fibres, 1, 6912);
-        if (!count) return tl::unexpected(count.error());
+        if (!count) return wrongIn(*m_fibres, count.error());
         cable.fibreCount = fibres = static_cast<int>(*count);
         const int unit = m_unit->currentData().toInt();
         cable.unit = unit < 0 ? FibreUnit::Ribbon : FibreUnit::Tube;
@@ -412,7 +435,7 @@ Result<Closure> JobSheet::readClosure(JobId job, std::optional<Cable>& freshCabl
         cable.fibreType = trimmed(*m_fibreType);
         if (!m_length->text().trimmed().isEmpty()) {
             const auto length = numberIn(*m_length, 0, 20'000);
-            if (!length) return tl::unexpected(length.error());
+            if (!length) return wrongIn(*m_length, length.error());
             cable.lengthKm = *length;
         }
         closure.cableA = cable.id;
@@ -429,8 +452,8 @@ Result<Closure> JobSheet::readClosure(JobId job, std::optional<Cable>& freshCabl
     auto plan = planned.empty() && known
                     ? Result<SplicePlan>(SplicePlan{})
                     : planFromText(planned.empty() ? "1-" + std::to_string(fibres) + " straight" : planned);
-    if (!plan) return tl::unexpected(plan.error());
-    if (const auto fits = planFits(*plan, fibres, fibresB, 0); !fits) return tl::unexpected(fits.error());
+    if (!plan) return wrongIn(*m_plan, plan.error());
+    if (const auto fits = planFits(*plan, fibres, fibresB, 0); !fits) return wrongIn(*m_plan, fits.error());
     closure.plan = *plan;
     const int needed =
         static_cast<int>(plan->size() + static_cast<std::size_t>(closure.perTray) - 1) / closure.perTray;
@@ -438,18 +461,24 @@ Result<Closure> JobSheet::readClosure(JobId job, std::optional<Cable>& freshCabl
     return closure;
 }
 
-Result<JobSheet::Drafted> JobSheet::read() const {
+tl::unexpected<Problem> JobSheet::wrongIn(QWidget& field, Problem problem) {
+    field.setFocus(Qt::OtherFocusReason);
+    return tl::unexpected(std::move(problem));
+}
+
+Result<JobSheet::Drafted> JobSheet::read() {
     Drafted drafted;
     const int which = m_which->currentIndex() - 1;
     drafted.job =
         which >= 0 ? m_jobs[static_cast<std::size_t>(which)] : Job{m_session.newId<JobId>(), {}, {}, {}};
     drafted.job.label = trimmed(*m_label);
     drafted.job.title = trimmed(*m_title);
-    if (drafted.job.label.empty()) return fail(ProblemCode::BadInput, "the job needs a label");
+    if (drafted.job.label.empty())
+        return wrongIn(*m_label, {ProblemCode::BadInput, "the job needs a label", "", ""});
     for (const auto& other : m_jobs)
         if (other.label == drafted.job.label && other.id != drafted.job.id)
-            return fail(ProblemCode::BadInput, "there is a job " + other.label + " already", "",
-                        "Choose it above to add a closure");
+            return wrongIn(*m_label, {ProblemCode::BadInput, "there is a job " + other.label + " already", "",
+                                      "Choose it above to add a closure"});
     auto rule = readRule(drafted.job.label);
     if (!rule) return tl::unexpected(rule.error());
     drafted.job.rule = std::move(*rule);

@@ -45,14 +45,17 @@ class JobSheet : public QWidget {
     void readPlan(const QString& file);
     enum class ClosureChoice { New, Known, None };
     [[nodiscard]] ClosureChoice closureChoice() const;
-    [[nodiscard]] Result<AcceptanceRule> readRule(const std::string& jobLabel) const;
-    [[nodiscard]] Result<Closure> readClosure(JobId job, std::optional<Cable>& freshCable) const;
+    [[nodiscard]] Result<AcceptanceRule> readRule(const std::string& jobLabel);
+    [[nodiscard]] Result<Closure> readClosure(JobId job, std::optional<Cable>& freshCable);
     void check();
-    [[nodiscard]] Result<Drafted> read() const;
+    /// The keyboard goes to the field that has to be mended.
+    tl::unexpected<Problem> wrongIn(QWidget& field, Problem problem);
+    [[nodiscard]] Result<Drafted> read();
     [[nodiscard]] std::vector<Entry> back(const std::vector<Entry>& entries) const;
     void accept();
 
     Session& m_session;
+    int m_filledJob = -1, m_filledClosure = -1;  ///< what the fields were filled from
     std::vector<Job> m_jobs;
     std::vector<Cable> m_cables;
     std::vector<Closure> m_closures;

@@ -48,10 +48,10 @@ void TodayPage::build() {
         tr("A job tells which fibres meet in which closure and what loss its contract accepts. "
            "Make one, or import a splice log that a splicer exported."),
         this);
-    auto* kit = m_empty->addButton(tr("Put the splicers into the kit"), QStringLiteral("kit"));
     auto* job = m_empty->addButton(tr("Make a job"), QStringLiteral("add"));
     auto* log = m_empty->addButton(tr("Import a splice log"), QStringLiteral("import"));
-    connect(kit, &QPushButton::clicked, this, [this] { m_session.go(Screen::Kit); });
+    m_toKit = m_empty->addButton(tr("Put the splicers into the kit"), QStringLiteral("kit"));
+    connect(m_toKit, &QPushButton::clicked, this, [this] { m_session.go(Screen::Kit); });
     connect(job, &QPushButton::clicked, this, &TodayPage::openJobSheet);
     connect(log, &QPushButton::clicked, this, &TodayPage::openImport);
     m_stack->addWidget(m_empty);

@@ -146,6 +146,7 @@ void TodayPage::load() {
     m_sitting = *sitting;
     m_here.reset();
     if (!m_sitting.splicer || (!m_sitting.job && !m_sitting.closure)) {
+        m_toKit->setVisible(!m_sitting.splicer);
         m_stack->setCurrentWidget(m_empty);
         showHead();
         return;

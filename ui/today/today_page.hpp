@@ -73,6 +73,7 @@ class TodayPage : public Page {
     QStackedWidget* m_stack = nullptr;
     QWidget* m_work = nullptr;
     EmptyState* m_empty = nullptr;
+    QPushButton* m_toKit = nullptr;
     SetUpPanel* m_setUp = nullptr;
     JobSheet* m_jobSheet = nullptr;
     ImportPanel* m_import = nullptr;

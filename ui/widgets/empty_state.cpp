@@ -42,6 +42,7 @@ QPushButton* EmptyState::addButton(const QString& text, const QString& iconName)
     auto* made =
         button(text, m_buttons->count() == 0 ? ButtonKind::Primary : ButtonKind::Wide, this, iconName);
     made->setMinimumWidth(currentTheme().px(320));
+    if (m_buttons->count() == 0) setFocusProxy(made);
     m_buttons->addWidget(made, 0, Qt::AlignHCenter);
     return made;
 }

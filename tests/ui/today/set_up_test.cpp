@@ -92,6 +92,40 @@ TEST_F(FirstJob, APlanThatFitsIsWrittenWithJobCableAndClosure) {
     EXPECT_EQ(rows[0].arc.closure, closures[0].id);
 }
 
+TEST_F(FirstJob, WhatIsMissingGetsTheKeyboardAndNothingTypedIsLost) {
+    sheet()->begin({});
+    QWidget* label = named<QLineEdit>(sheet(), "Closure label");
+    fill(sheet(), "Job label", "HR-B");
+    fill(sheet(), "Splice plan", "1-12 straight");
+    QTest::keyClick(named<QLineEdit>(sheet(), "Splice plan"), Qt::Key_Return, Qt::ControlModifier);
+    EXPECT_EQ(sheet()->focusWidget(), label);
+    // Opening a list and taking what is chosen already leaves the rest alone.
+    for (const auto* list : {"Closure", "Job"}) {
+        auto* combo = named<QComboBox>(sheet(), list);
+        Q_EMIT combo->activated(combo->currentIndex());
+    }
+    EXPECT_EQ(named<QLineEdit>(sheet(), "Splice plan")->text(), "1-12 straight");
+    EXPECT_EQ(named<QLineEdit>(sheet(), "Job label")->text(), "HR-B");
+    fill(sheet(), "Closure label", "HR-17");
+    fill(sheet(), "Fibres in the cable", "many");
+    QTest::keyClick(named<QLineEdit>(sheet(), "Splice plan"), Qt::Key_Return, Qt::ControlModifier);
+    EXPECT_EQ(sheet()->focusWidget(), named<QLineEdit>(sheet(), "Fibres in the cable"));
+    EXPECT_TRUE(rig.reopened()->jobs().value().empty());
+}
+
+TEST(FirstJobOfAMassSplicer, BeginsWithRibbonsAndTheirRule) {
+    test::UiRig rig;
+    Splicer mass;
+    mass.kind = SplicerKind::MassFusion;
+    mass.grooves = 12;
+    rig.write(Tool{rig.newId<ToolId>(), "S-01", "", mass, Service::InUse});
+    TodayPage page(rig.start());
+    auto* sheet = page.findChild<JobSheet*>();
+    sheet->begin({});
+    EXPECT_EQ(named<QComboBox>(sheet, "Acceptance rule")->currentText(), "Sample: ribbon");
+    EXPECT_EQ(named<QComboBox>(sheet, "Tubes or ribbons")->currentText(), "ribbons of 12");
+}
+
 TEST_F(FirstJob, TheCableSaysHowItsRibbonIsStrippedAndACableThatDoesNotIsAsked) {
     sheet()->begin({});
     auto* unit = named<QComboBox>(sheet(), "Tubes or ribbons");
