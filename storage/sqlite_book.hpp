@@ -77,6 +77,7 @@ class SqliteBook final : public Logbook {
         std::uint64_t change = 0;
         std::string table;                  ///< of a statement
         std::vector<AcceptanceRule> every;  ///< the same as values, and the one of splices without a job
+        AcceptanceRule common;              ///< of the jobs that the table leaves out
     };
     Result<const JobRules*> jobRules();
 

@@ -36,22 +36,47 @@ std::string keepsTheSplice() {
     return sql + ")";
 }
 
-/// verdictOf in SQL, as the number of the ReadingVerdict; `rule` holds the rules of the jobs.
-std::string verdictNumber() {
+/// The limits that most jobs have need no row of their own in a statement, however many crews the book
+/// gathers.
+bool sameLimits(const AcceptanceRule& one, const AcceptanceRule& other) {
+    return one.perSplice == other.perSplice && one.average == other.average && one.ceiling == other.ceiling &&
+           one.attempts == other.attempts;
+}
+
+AcceptanceRule mostCommon(const std::vector<AcceptanceRule>& rules) {
+    return *std::ranges::max_element(rules, {}, [&](const AcceptanceRule& one) {
+        return std::ranges::count_if(rules, [&](const auto& other) { return sameLimits(one, other); });
+    });
+}
+
+/// verdictOf in SQL, as the number of the ReadingVerdict; `rule` holds the rules of the jobs that do not have
+/// the common one.
+std::string verdictNumber(const AcceptanceRule& common) {
     const AcceptanceRule usual = sampleRules().front();
-    const auto limit = [](const char* column, int otherwise) {
-        return "ifnull(rule." + std::string(column) + ", " + std::to_string(otherwise) + ")";
+    // A splice of no job, or of one this book does not know, is judged by the usual rule.
+    const std::string ofKnownJob =
+        "EXISTS (SELECT 1 FROM identity ji JOIN record jr ON jr.id = ji.id AND jr.kind = 'job' AND jr.live = "
+        "1 "
+        "WHERE ji.key = a.job)";
+    const auto limit = [&](const char* column, int otherwise, int inCommon) {
+        const std::string other = otherwise == inCommon
+                                      ? std::to_string(otherwise)
+                                      : "iif(" + ofKnownJob + ", " + std::to_string(inCommon) + ", " +
+                                            std::to_string(otherwise) + ")";
+        return "ifnull(rule." + std::string(column) + ", " + other + ")";
     };
     const auto number = [](ReadingVerdict verdict) { return std::to_string(static_cast<int>(verdict)); };
     return "CASE WHEN r.state = " + std::to_string(static_cast<int>(ReadingState::Voided)) + " THEN " +
-           number(ReadingVerdict::Voided) + " WHEN r.loss_mdb > " + limit("ceiling", usual.ceiling.value) +
-           " THEN " + number(ReadingVerdict::OverCeiling) +
-           " WHEN r.loss_mdb <= " + limit("average", usual.average.value) +
-           " AND r.loss_mdb <= " + limit("splice", usual.perSplice.value) + " THEN " +
-           number(ReadingVerdict::Accept) + " WHEN r.loss_mdb <= " + limit("splice", usual.perSplice.value) +
+           number(ReadingVerdict::Voided) + " WHEN r.loss_mdb > " +
+           limit("ceiling", usual.ceiling.value, common.ceiling.value) + " THEN " +
+           number(ReadingVerdict::OverCeiling) +
+           " WHEN r.loss_mdb <= " + limit("average", usual.average.value, common.average.value) +
+           " AND r.loss_mdb <= " + limit("splice", usual.perSplice.value, common.perSplice.value) + " THEN " +
+           number(ReadingVerdict::Accept) +
+           " WHEN r.loss_mdb <= " + limit("splice", usual.perSplice.value, common.perSplice.value) +
            " THEN " + number(ReadingVerdict::AcceptHigh) + " WHEN r.attempt < " +
-           limit("attempts", usual.attempts) + " THEN " + number(ReadingVerdict::Resplice) + " WHEN " +
-           keepsTheSplice() + " THEN " + number(ReadingVerdict::Kept) + " ELSE " +
+           limit("attempts", usual.attempts, common.attempts) + " THEN " + number(ReadingVerdict::Resplice) +
+           " WHEN " + keepsTheSplice() + " THEN " + number(ReadingVerdict::Kept) + " ELSE " +
            number(ReadingVerdict::NoteMissing) + " END";
 }
 
@@ -86,11 +111,12 @@ std::string atLeast(ReadingVerdict verdict, const std::vector<AcceptanceRule>& r
     return sql + ")";
 }
 
-/// The acceptance rules of the jobs as a table of the statement.
+/// The acceptance rules of the jobs that do not have the common one, as a table of the statement.
 template <class KeyOf>
-std::string rulesAsTable(const std::vector<Job>& jobs, KeyOf&& keyOf) {
+std::string rulesAsTable(const std::vector<Job>& jobs, const AcceptanceRule& common, KeyOf&& keyOf) {
     std::string rows = "(NULL, 0, 0, 0, 0)";
     for (const Job& job : jobs) {
+        if (sameLimits(job.rule, common)) continue;
         const auto key = keyOf(job.id.uuid);
         if (!key) continue;
         const AcceptanceRule& rule = job.rule;
@@ -111,6 +137,7 @@ struct SpliceSearch {
     std::optional<PageKey> after;
     std::string rules;                  ///< of the jobs, as a table
     std::vector<AcceptanceRule> every;  ///< the same as values
+    AcceptanceRule common;              ///< of the jobs that the table leaves out
 
     [[nodiscard]] std::string sql(From from) const;
     void run(Connection& connection, const std::string& sql, const std::string& givenArcs, std::size_t limit,
@@ -169,7 +196,7 @@ std::string SpliceSearch::sql(From from) const {
     if (!filter.verdicts.empty()) {
         sql += " AND (0";
         for (const auto verdict : filter.verdicts) sql += " OR " + atLeast(verdict, every);
-        sql += ") AND " + verdictNumber() + " IN (-1";
+        sql += ") AND " + verdictNumber(common) + " IN (-1";
         for (const auto verdict : filter.verdicts) sql += ", " + std::to_string(static_cast<int>(verdict));
         sql += ")";
     }
@@ -226,9 +253,11 @@ Result<const SqliteBook::JobRules*> SqliteBook::jobRules() {
     if (!jobRules_ || jobRules_->change != *change) {
         const auto all = jobs();
         if (!all) return tl::unexpected(all.error());
-        jobRules_ = JobRules{*change, {}, {sampleRules().front()}};
+        jobRules_ = JobRules{*change, {}, {sampleRules().front()}, {}};
         for (const Job& one : *all) jobRules_->every.push_back(one.rule);
-        jobRules_->table = rulesAsTable(*all, [this](const Uuid& id) { return ledger_->findIdentity(id); });
+        jobRules_->common = mostCommon(jobRules_->every);
+        jobRules_->table = rulesAsTable(*all, jobRules_->common,
+                                        [this](const Uuid& id) { return ledger_->findIdentity(id); });
     }
     return &*jobRules_;
 }
@@ -236,12 +265,13 @@ Result<const SqliteBook::JobRules*> SqliteBook::jobRules() {
 Result<std::vector<SpliceRow>> SqliteBook::splices(const SpliceFilter& filter, PageOrder order,
                                                    std::optional<PageKey> after, std::size_t limit) {
     return read([&]() -> Result<std::vector<SpliceRow>> {
-        SpliceSearch search{filter, order, after, {}, {}};
+        SpliceSearch search{filter, order, after, {}, {}, {}};
         if (!filter.verdicts.empty()) {
             const auto rules = jobRules();
             if (!rules) return tl::unexpected(rules.error());
             search.rules = (*rules)->table;
             search.every = (*rules)->every;
+            search.common = (*rules)->common;
         }
         Connection& connection = *book_.connection;
         std::vector<SpliceRow> rows;

@@ -28,7 +28,16 @@ class Search : public testing::Test {
         strict.rule.attempts = 2;
         ASSERT_TRUE(book->append(strict, test::testContext));
         rules = {{kit.job.id, kit.job.rule}, {strict.id, strict.rule}};
-        const std::vector<std::optional<JobId>> jobs{kit.job.id, strict.id, std::nullopt};
+        // What most jobs have is the strict rule, not the usual one.
+        for (const auto* label : {"HR-T", "HR-U"}) {
+            Job alike = strict;
+            alike.id = makeId<JobId>(clock, random);
+            alike.label = label;
+            ASSERT_TRUE(book->append(alike, test::testContext));
+            rules.emplace(alike.id, alike.rule);
+        }
+        const std::vector<std::optional<JobId>> jobs{kit.job.id, strict.id, std::nullopt,
+                                                     rules.begin()->first, rules.rbegin()->first};
         const std::vector<std::string> notes{"",
                                              "kept: nothing left",
                                              "agreed",

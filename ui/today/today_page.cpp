@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/today/today_page.hpp"
 
+#include <QPushButton>
 #include <QStackedWidget>
 
 #include <algorithm>

@@ -11,6 +11,7 @@
 
 class QFrame;
 class QLabel;
+class QPushButton;
 class QStackedWidget;
 
 namespace arc::ui {
