@@ -293,6 +293,28 @@ TEST(Signals, BecomeTheFirstCareOfTheLadderWithTheirReason) {
     EXPECT_EQ(itemOf(dueItems(situation, {&answered, 1}), mass(), "groove_clean"), nullptr);
 }
 
+TEST(Signals, OfTheDifferenceAskForAMeasuredSpliceBeforeAnybodyCleans) {
+    Situation situation = situationAt(6);
+    addArcs(situation.histories[0], 0, 6, 10, 12);
+    auto report = reportOf(mass(), Cause::Groove, 5);
+    drift::Signal& signal = report.strata[0].signals[0];
+    signal.chart = drift::ChartKind::Difference;
+    signal.cause = Cause::Unknown;
+    signal.causes = {{Cause::Unknown, 1.0, {"estimate 0.03 below the measured loss"}}};
+    signal.action = ActionKey("lens_clean");
+    signal.actionTool = mass().id;
+    signal.advice = "Check with a measured splice from both ends; if it bears this out, clean the lenses.";
+    const auto items = dueItems(situation, {&report, 1});
+    const DueItem* item = itemOf(items, mass(), "lens_clean");
+    ASSERT_NE(item, nullptr);
+    EXPECT_EQ(item->basis, Basis::Signal);
+    EXPECT_EQ(item->why.find("Check with a measured splice from both ends"), 0U);
+    EXPECT_NE(item->basedOn.find("0.03 below the measured loss"), std::string::npos);
+    EXPECT_NE(item->otherwise.find("an estimate that does not hold"), std::string::npos);
+    // Losses say nothing of grooves here, whatever the ladder of grooves would have begun with.
+    EXPECT_EQ(itemOf(items, mass(), "groove_clean"), nullptr);
+}
+
 TEST(Signals, WaitForTheVerdictThenGoOneRungUp) {
     Situation situation = situationAt(6);
     addArcs(situation.histories[0], 0, 6, 10, 12);
