@@ -61,10 +61,8 @@ Connection::Connection(const std::filesystem::path& file, Access access)
     sqlite3_limit(db, SQLITE_LIMIT_ATTACHED, 1);
     execute("PRAGMA foreign_keys = ON");
     execute("PRAGMA cell_size_check = ON");
-    // KiB. A writer keeps the indices that an import runs through; readers go along a table once.
-    const bool reads = access == Access::Immutable || access == Access::ReadOnly;
-    execute(reads ? "PRAGMA cache_size = -4096" : "PRAGMA cache_size = -32768");
-    if (reads) {
+    execute("PRAGMA cache_size = -32768");
+    if (access == Access::Immutable || access == Access::ReadOnly) {
         execute("PRAGMA query_only = ON");
         return;
     }
