@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The port for everything the windows ask of the outside beyond the logbook: files in, files out, a second
 // reader; handing over and keeping safe are in core/handover.hpp. Implemented in app/ over storage/ and
-// ui/print. Each function may be called from a worker thread; none may be called twice at the same time.
+// ui/print. From any worker thread; none twice at a time but those that only list: each opens the book itself.
 #pragma once
 #include <cstdint>
 #include <filesystem>

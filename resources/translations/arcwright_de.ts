@@ -3556,10 +3556,6 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>%1 arcs in this mode; the charts judge from 60 on</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>mean of late %1 dB, baseline %2</source>
         <translation type="unfinished"></translation>
     </message>
@@ -3593,6 +3589,10 @@
     </message>
     <message>
         <source>looking…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Arcs in this mode: %1; the charts judge from 60 on</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -5050,14 +5050,6 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>%1 new entries from %2; %3 were here already.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%1 records were edited here and there: look at them under Edited twice.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>Name</source>
         <translation type="unfinished"></translation>
     </message>
@@ -5075,6 +5067,14 @@
     </message>
     <message>
         <source>The satchel was thrown away; nothing of it was in the logbook.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>New entries from %2: %1; here already: %3.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Records edited here and there: %1; look at them under Edited twice.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>

@@ -3556,10 +3556,6 @@
         <translation>desde el arco %1 (%2–%3), %4</translation>
     </message>
     <message>
-        <source>%1 arcs in this mode; the charts judge from 60 on</source>
-        <translation>%1 arcos en este modo; los gráficos juzgan desde 60</translation>
-    </message>
-    <message>
         <source>mean of late %1 dB, baseline %2</source>
         <translation>media reciente %1 dB, línea base %2</translation>
     </message>
@@ -3594,6 +3590,10 @@
     <message>
         <source>looking…</source>
         <translation>mirando…</translation>
+    </message>
+    <message>
+        <source>Arcs in this mode: %1; the charts judge from 60 on</source>
+        <translation>Arcos en este modo: %1; los gráficos juzgan desde 60</translation>
     </message>
 </context>
 <context>
@@ -5050,14 +5050,6 @@
         <translation>Nadie ha aceptado el portátil que la firmó (%1, clave %2): la valija espera abajo y nada de ella está en la bitácora.</translation>
     </message>
     <message>
-        <source>%1 new entries from %2; %3 were here already.</source>
-        <translation>%1 entradas nuevas de %2; %3 ya estaban aquí.</translation>
-    </message>
-    <message>
-        <source>%1 records were edited here and there: look at them under Edited twice.</source>
-        <translation>%1 registros se editaron aquí y allá: mírelos en Editado dos veces.</translation>
-    </message>
-    <message>
         <source>Name</source>
         <translation>Nombre</translation>
     </message>
@@ -5076,6 +5068,14 @@
     <message>
         <source>The satchel was thrown away; nothing of it was in the logbook.</source>
         <translation>La valija se tiró; nada de ella estaba en la bitácora.</translation>
+    </message>
+    <message>
+        <source>New entries from %2: %1; here already: %3.</source>
+        <translation>Entradas nuevas de %2: %1; ya estaban aquí: %3.</translation>
+    </message>
+    <message>
+        <source>Records edited here and there: %1; look at them under Edited twice.</source>
+        <translation>Registros editados aquí y allá: %1; mírelos en Editado dos veces.</translation>
     </message>
 </context>
 <context>

@@ -207,12 +207,12 @@ void TakeInPanel::taken(const TakenIn& answer) {
     m_preview->hide();
     m_passphrase->clear();
     QString said =
-        tr("%1 new entries from %2; %3 were here already.")
+        tr("New entries from %2: %1; here already: %3.")
             .arg(text::number(static_cast<std::int64_t>(answer.newEntries)), text::words(answer.from.name),
                  text::number(static_cast<std::int64_t>(answer.knownEntries)));
     if (answer.toLookAt > 0)
         said +=
-            QLatin1Char(' ') + tr("%1 records were edited here and there: look at them under Edited twice.")
+            QLatin1Char(' ') + tr("Records edited here and there: %1; look at them under Edited twice.")
                                    .arg(text::number(static_cast<std::int64_t>(answer.toLookAt)));
     m_outcome->say(said, answer.toLookAt > 0 ? Mark::Watch : Mark::Steady);
     m_session.noteChange();

@@ -253,6 +253,17 @@ void LossPad::focusInEvent(QFocusEvent* event) {
     refresh();
 }
 
+void LossPad::resizeEvent(QResizeEvent* event) {
+    QFrame::resizeEvent(event);
+    fitHint();
+}
+
+/// The rows take what is left over; without this a hint of two lines would be cut to one.
+void LossPad::fitHint() {
+    const int width = m_hint->width();
+    m_hint->setMinimumHeight(width > 0 ? m_hint->heightForWidth(width) : 0);
+}
+
 void LossPad::changeEvent(QEvent* event) {
     QFrame::changeEvent(event);
     if (event->type() == QEvent::StyleChange) update();
@@ -270,6 +281,7 @@ void LossPad::refresh() {
     for (auto r = first; r < end; ++r) views.push_back(viewOf(*m_pad, r, preview, m_marks));
     m_rows->setViews(std::move(views), rows.empty() ? 0 : m_pad->current() - first);
     m_hint->setText(m_problem.isEmpty() ? usualHint(*m_pad, preview, m_marks) : m_problem);
+    fitHint();
     setState(m_hint, m_problem.isEmpty() && preview.average == pad::AverageNow::Within ? QString()
                      : m_problem.isEmpty() ? QStringLiteral("watch")
                                            : QStringLiteral("drifting"));

@@ -56,9 +56,11 @@ class LossPad : public QFrame {
     void keyPressEvent(QKeyEvent* event) override;
     void focusInEvent(QFocusEvent* event) override;
     void changeEvent(QEvent* event) override;
+    void resizeEvent(QResizeEvent* event) override;
 
   private:
     void addActions();
+    void fitHint();
     void refresh();
     void take(const Result<void>& done);
     void askToKeep();

@@ -141,7 +141,7 @@ void MachineCard::setMachine(const Tool& splicer, const drift::SplicerReport* re
                              text::number(static_cast<std::int64_t>(signal->beganHigh)),
                              text::moment(signal->beganAt, now));
         } else if (inUse->standing == drift::Standing::Learning) {
-            since = tr("%1 arcs in this mode; the charts judge from 60 on")
+            since = tr("Arcs in this mode: %1; the charts judge from 60 on")
                         .arg(text::number(static_cast<std::int64_t>(inUse->arcs)));
         } else {
             since = tr("mean of late %1 dB, baseline %2")

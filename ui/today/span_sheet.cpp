@@ -41,7 +41,7 @@ SpanSheet::SpanSheet(Session& session, QWidget* parent)
     m_table->setSelectionMode(QAbstractItemView::SingleSelection);
     m_table->setWordWrap(false);
     m_table->horizontalHeader()->setStretchLastSection(true);
-    const int widths[] = {200, 170, 66, 190, 120, 150, 150};
+    const int widths[] = {170, 140, 56, 190, 110, 172, 172};
     for (int i = 0; i < 7; ++i) m_table->setColumnWidth(i, theme.px(widths[i]));
     inside(list)->addWidget(m_table, 1);
     outer->addWidget(list, 1);

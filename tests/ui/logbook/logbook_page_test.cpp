@@ -173,7 +173,7 @@ TEST_F(LogbookScreen, ASatchelSaysWhatItIsThenWaitsUntilItsLaptopIsAccepted) {
     RealWindow::press(Qt::Key_Return);
     ASSERT_TRUE(at.settle());
     EXPECT_EQ(bench->accepted, "Van 2");
-    EXPECT_TRUE(says("12 new entries from Van 2; 3 were here already."));
+    EXPECT_TRUE(says("New entries from Van 2: 12; here already: 3."));
     EXPECT_TRUE(says("Edited twice"));
     EXPECT_TRUE(bench->waiting.empty());
 }

@@ -238,7 +238,7 @@ TEST_F(TwoBooks, ASealedSatchelOfAStrangerWaitsIsAcceptedAndOpensWithItsPassphra
     ASSERT_EQ(QApplication::focusWidget(), line);
     RealWindow::press(Qt::Key_A, Qt::ControlModifier);
     office.takeIn("three dry fibres");
-    EXPECT_TRUE(office.says("new entries from")) << office.allItSays();
+    EXPECT_TRUE(office.says("New entries from")) << office.allItSays();
     const auto theirs = splicesOf(*van.book), ours = splicesOf(*office.book);
     ASSERT_EQ(ours.size(), theirs.size());
     for (std::size_t i = 0; i < ours.size(); ++i) {
@@ -298,12 +298,12 @@ TEST_F(TwoBooks, WhatWasWrittenSinceADayFollowsOnAndTwiceIsOnce) {
     office.open("Mira");
     office.look(since);
     office.takeIn();
-    EXPECT_TRUE(office.says("1 new entries from")) << office.allItSays();
+    EXPECT_TRUE(office.says(": 1; here already")) << office.allItSays();
     EXPECT_EQ(splicesOf(*office.book).size(), 26u);
     const std::string head = office.head();
     office.look(since);
     office.takeIn();
-    EXPECT_TRUE(office.says("0 new entries from")) << office.allItSays();
+    EXPECT_TRUE(office.says(": 0; here already")) << office.allItSays();
     EXPECT_EQ(office.head(), head);
 }
 
@@ -322,7 +322,7 @@ TEST_F(TwoBooks, WhatBothEditedIsListedAndAPersonDecides) {
     office.open("Mira");
     office.look(all);
     office.takeIn();
-    EXPECT_TRUE(office.says("1 records were edited here and there")) << office.allItSays();
+    EXPECT_TRUE(office.says("Records edited here and there: 1")) << office.allItSays();
     office.go("Edited twice");
     EXPECT_TRUE(office.says("the office's title")) << office.allItSays();
     EXPECT_TRUE(office.says("the van's title"));

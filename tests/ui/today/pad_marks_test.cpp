@@ -7,6 +7,7 @@
 
 #include <gtest/gtest.h>
 
+#include "tests/support/cut_off.hpp"
 #include "tests/support/pad_crew.hpp"
 #include "tests/support/pictures.hpp"
 #include "ui/today/loss_pad.hpp"
@@ -73,6 +74,12 @@ TEST_F(Marks, AOneWayValueSaysSoAndBothWaysShowTheirSignsAndTheMean) {
     EXPECT_FALSE(row().contains("one way"));
     // (-0.273 + 0.313) / 2
     EXPECT_TRUE(hint().contains("-0.273 and +0.313, mean 0.020 dB")) << hint().toStdString();
+    ASSERT_TRUE(test::eventually([&] { return page->settled(); }));
+    for (int i = 0; i < 5; ++i) QApplication::processEvents();
+    for (auto* label : page->findChildren<QLabel*>())
+        if (label->isVisible()) {
+            EXPECT_EQ(test::cutOff(label).toStdString(), "");
+        }
     test::picture(*page, "pad-marks");
 }
 
