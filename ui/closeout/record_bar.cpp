@@ -60,10 +60,14 @@ RecordBar::RecordBar(Session& session, QWidget* parent) : QWidget(parent), m_ses
     row->addWidget(m_draft);
     row->addWidget(m_verify);
     row->addStretch();
-    row->addWidget(words(tr("paper"), TextRole::Small, this));
-    row->addWidget(m_paper);
-    row->addWidget(m_language);
     box->addLayout(row);
+    auto* form = new QHBoxLayout;
+    form->setSpacing(theme.px(10));
+    form->addWidget(words(tr("paper"), TextRole::Small, this));
+    form->addWidget(m_paper);
+    form->addWidget(m_language);
+    form->addStretch();
+    box->addLayout(form);
     m_outcome = new Outcome(this);
     box->addWidget(m_outcome);
     connect(m_final, &QPushButton::clicked, this, [this] { askWhere(closeout::RecordState::Final); });

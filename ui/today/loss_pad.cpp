@@ -258,10 +258,17 @@ void LossPad::resizeEvent(QResizeEvent* event) {
     fitHint();
 }
 
+void LossPad::showEvent(QShowEvent* event) {
+    QFrame::showEvent(event);
+    fitHint();
+}
+
 /// The rows take what is left over; without this a hint of two lines would be cut to one.
 void LossPad::fitHint() {
-    const int width = m_hint->width();
-    m_hint->setMinimumHeight(width > 0 ? m_hint->heightForWidth(width) : 0);
+    // Before it is shown the pad has no width of its own; the hint learns its own only after its layout did.
+    if (!isVisible()) return;
+    const int inside = contentsRect().width() - 2 - 2 * currentTheme().px(16);
+    m_hint->setMinimumHeight(inside > 0 ? m_hint->heightForWidth(inside) : 0);
 }
 
 void LossPad::changeEvent(QEvent* event) {

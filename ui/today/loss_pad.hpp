@@ -57,6 +57,7 @@ class LossPad : public QFrame {
     void focusInEvent(QFocusEvent* event) override;
     void changeEvent(QEvent* event) override;
     void resizeEvent(QResizeEvent* event) override;
+    void showEvent(QShowEvent* event) override;
 
   private:
     void addActions();
