@@ -70,8 +70,9 @@ Exit pack(const Arguments& arguments, Environment& environment) {
         environment.out << "Packed " << packed->entries << " journal rows "
                         << (packed->headlines > 0 ? "and " + std::to_string(packed->headlines) + " headlines "
                                                   : std::string())
-                        << "of " << care::counted(packed->devices, "device", "devices") << " into " << request.satchel.string()
-                        << ", signed with key " << storage::fingerprint(key->publicKey) << ".\n";
+                        << "of " << care::counted(packed->devices, "device", "devices") << " into "
+                        << request.satchel.string() << ", signed with key "
+                        << storage::fingerprint(key->publicKey) << ".\n";
     }
     return Exit::Done;
 }

@@ -6,6 +6,7 @@
 #include <string>
 
 #include "app/command.hpp"
+#include "core/care/words.hpp"
 #include "core/closeout/build.hpp"
 #include "core/work/spans.hpp"
 #include "storage/plain_file.hpp"
@@ -90,20 +91,16 @@ void print(const closeout::Record& record, const closeout::SpanSection& span, st
             break;
     }
     if (span.lengthKm) out << fmt::format(", {:.3g} km", *span.lengthKm);
-    out << fmt::format(", {} {}", span.sections.size(), span.sections.size() == 1 ? "closure" : "closures");
+    out << ", " << care::counted(span.sections.size(), "closure", "closures");
     if (span.meanDb)
         out << fmt::format("\n  {} splices, average {:.3f} dB of {:.2f} agreed{}", span.splices, *span.meanDb,
                            decibels(record.job.rule.average),
-                           *span.meanDb > decibels(record.job.rule.average) + 1e-9 ? ": over" : "");
+                           closeout::isOverAverage(span, record.job.rule) ? ": over" : "");
     for (const auto& budget : span.budgets)
         out << fmt::format(
             "\n  {} nm: {:.2f} dB as spliced of {:.2f} allowed; {} splices measured both ways, {} estimated",
             budget.wavelengthNm, budget.asSplicedDb, budget.allowedDb, budget.measured, budget.estimated);
     out << "\n  " << span.budgetNote << '\n';
-}
-
-bool isOver(const closeout::Record& record, const closeout::SpanSection& span) {
-    return span.meanDb && *span.meanDb > decibels(record.job.rule.average) + 1e-9;
 }
 
 Exit runSpans(const Arguments& arguments, Environment& environment) {
@@ -129,7 +126,7 @@ Exit runSpans(const Arguments& arguments, Environment& environment) {
     Json list = Json::array();
     bool over = false;
     for (const auto& span : record->spans) {
-        over = over || isOver(*record, span);
+        over = over || closeout::isOverAverage(span, job->rule);
         if (arguments.format == Format::Json)
             list.push_back(spanJson(*record, span));
         else

@@ -14,6 +14,14 @@
 
 namespace arc::storage {
 
+/// The acceptance rules of all jobs, for a search by verdict; read again when something was written.
+struct JobRules {
+    std::uint64_t change = 0;
+    std::string table;                  ///< of a statement
+    std::vector<AcceptanceRule> every;  ///< the same as values, and the one of splices without a job
+    AcceptanceRule common;              ///< of the jobs that the table leaves out
+};
+
 class SqliteBook final : public Logbook {
   public:
     SqliteBook(OpenBook book, Clock& clock, Random& random);
@@ -72,13 +80,6 @@ class SqliteBook final : public Logbook {
     std::vector<Reading> readingsOf(std::int64_t arcKey);
     std::optional<SpliceArc> whole(std::int64_t arcKey);
     HistoryClosure closureWorked(ClosureId id);
-    /// The acceptance rules of all jobs, for a search by verdict; read again when something was written.
-    struct JobRules {
-        std::uint64_t change = 0;
-        std::string table;                  ///< of a statement
-        std::vector<AcceptanceRule> every;  ///< the same as values, and the one of splices without a job
-        AcceptanceRule common;              ///< of the jobs that the table leaves out
-    };
     Result<const JobRules*> jobRules();
 
     template <class T>

@@ -135,9 +135,7 @@ struct SpliceSearch {
     const SpliceFilter& filter;
     PageOrder order;
     std::optional<PageKey> after;
-    std::string rules;                  ///< of the jobs, as a table
-    std::vector<AcceptanceRule> every;  ///< the same as values
-    AcceptanceRule common;              ///< of the jobs that the table leaves out
+    const JobRules& rules;
 
     [[nodiscard]] std::string sql(From from) const;
     void run(Connection& connection, const std::string& sql, const std::string& givenArcs, std::size_t limit,
@@ -155,8 +153,8 @@ bool SpliceSearch::look(MentionSearch& mentions) const {
         if (const auto mark = markAbove(*filter.lossAbove)) marks = {*mark};
     } else {
         for (const ReadingVerdict verdict : filter.verdicts) {
-            const auto mark =
-                verdict == ReadingVerdict::Voided ? markOfVoided() : markAbove(leastLoss(verdict, every));
+            const auto mark = verdict == ReadingVerdict::Voided ? markOfVoided()
+                                                                : markAbove(leastLoss(verdict, rules.every));
             if (!mark) return false;
             marks.push_back(*mark);
         }
@@ -170,7 +168,7 @@ std::string SpliceSearch::sql(From from) const {
     const bool up = order == PageOrder::OldestFirst;
     const std::string inOrder =
         up ? " ORDER BY a.at_ms, a.key, r.channel" : " ORDER BY a.at_ms DESC, a.key DESC, r.channel DESC";
-    std::string sql = "WITH " + rules;
+    std::string sql = "WITH " + rules.table;
     sql += "hit AS MATERIALIZED (SELECT a.key AS key, a.journal AS journal, r.channel AS channel FROM ";
     sql +=
         from == From::GivenArcs ? "json_each(?12) given CROSS JOIN arc a ON a.key = given.value " : "arc a ";
@@ -195,8 +193,8 @@ std::string SpliceSearch::sql(From from) const {
     narrow(filter.cleaver.has_value(), " AND a.cleaver = (SELECT key FROM identity WHERE id = ?11)");
     if (!filter.verdicts.empty()) {
         sql += " AND (0";
-        for (const auto verdict : filter.verdicts) sql += " OR " + atLeast(verdict, every);
-        sql += ") AND " + verdictNumber(common) + " IN (-1";
+        for (const auto verdict : filter.verdicts) sql += " OR " + atLeast(verdict, rules.every);
+        sql += ") AND " + verdictNumber(rules.common) + " IN (-1";
         for (const auto verdict : filter.verdicts) sql += ", " + std::to_string(static_cast<int>(verdict));
         sql += ")";
     }
@@ -247,7 +245,7 @@ std::string asJson(const std::vector<std::int64_t>& keys) {
 
 }  // namespace
 
-Result<const SqliteBook::JobRules*> SqliteBook::jobRules() {
+Result<const JobRules*> SqliteBook::jobRules() {
     const auto change = changeCount();
     if (!change) return tl::unexpected(change.error());
     if (!jobRules_ || jobRules_->change != *change) {
@@ -265,14 +263,10 @@ Result<const SqliteBook::JobRules*> SqliteBook::jobRules() {
 Result<std::vector<SpliceRow>> SqliteBook::splices(const SpliceFilter& filter, PageOrder order,
                                                    std::optional<PageKey> after, std::size_t limit) {
     return read([&]() -> Result<std::vector<SpliceRow>> {
-        SpliceSearch search{filter, order, after, {}, {}, {}};
-        if (!filter.verdicts.empty()) {
-            const auto rules = jobRules();
-            if (!rules) return tl::unexpected(rules.error());
-            search.rules = (*rules)->table;
-            search.every = (*rules)->every;
-            search.common = (*rules)->common;
-        }
+        static const JobRules unasked;
+        const auto rules = filter.verdicts.empty() ? Result<const JobRules*>(&unasked) : jobRules();
+        if (!rules) return tl::unexpected(rules.error());
+        const SpliceSearch search{filter, order, after, **rules};
         Connection& connection = *book_.connection;
         std::vector<SpliceRow> rows;
         MentionSearch mentions(connection, filter, order, after);

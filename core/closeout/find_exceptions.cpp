@@ -266,7 +266,7 @@ class Finder {
         if (span.splices == 0) return;
         const double mean = sum / static_cast<double>(span.splices);
         span.meanDb = mean;
-        if (mean * 1000 <= rule.average.value + 1e-6) return;
+        if (!isOverAverage(span, rule)) return;
         const std::string where = span.kind == SpanKind::Rest ? std::string(noSpan) : span.label;
         add({"average_over/" + (where.empty() ? "" : where + "/") + dB(mean) + "/" +
                  std::to_string(span.splices),

@@ -162,6 +162,11 @@ struct SpanSection {
     std::string budgetNote;           ///< why there is no budget, or what it assumes
 };
 
+/// Above the average of the contract, by more than its own rounding.
+inline bool isOverAverage(const SpanSection& span, const AcceptanceRule& rule) {
+    return span.meanDb && *span.meanDb > decibels(rule.average) + 1e-9;
+}
+
 enum class RecordState { Draft, Final };
 /// Open: exceptions wait for a disposition. NotAccepted: over the ceiling, or somebody rejected an exception.
 enum class RecordVerdict { Accepted, AcceptedWithExceptions, Open, NotAccepted };

@@ -8,16 +8,12 @@
 #include <set>
 #include <utility>
 
+#include "core/work/trim.hpp"
+
 namespace arc {
 namespace {
 
 constexpr int mostFibres = 6'912;
-
-std::string_view trim(std::string_view text) {
-    const auto first = text.find_first_not_of(" \t\r");
-    if (first == std::string_view::npos) return {};
-    return text.substr(first, text.find_last_not_of(" \t\r") - first + 1);
-}
 
 std::vector<std::string_view> split(std::string_view text, std::string_view separators) {
     std::vector<std::string_view> parts;

@@ -6,14 +6,10 @@
 #include <map>
 #include <utility>
 
+#include "core/work/trim.hpp"
+
 namespace arc {
 namespace {
-
-std::string_view trim(std::string_view text) {
-    const auto first = text.find_first_not_of(" \t\r\n");
-    if (first == std::string_view::npos) return {};
-    return text.substr(first, text.find_last_not_of(" \t\r\n") - first + 1);
-}
 
 bool isDigit(char c) {
     return c >= '0' && c <= '9';

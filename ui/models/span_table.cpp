@@ -59,12 +59,11 @@ const closeout::SpanSection* SpanTable::spanAt(int row) const {
     return &m_record.spans[m_places[static_cast<std::size_t>(row)].span];
 }
 
-QString SpanTable::average(const std::optional<double>& meanDb) const {
-    if (!meanDb) return QStringLiteral("–");
-    const QString mean = text::meanLoss(*meanDb);
-    return *meanDb > decibels(m_record.job.rule.average) + 1e-9
-               ? QStringLiteral("▲ %1, %2").arg(mean, tr("over"))
-               : mean;
+QString SpanTable::average(const closeout::SpanSection& span) const {
+    if (!span.meanDb) return QStringLiteral("–");
+    const QString mean = text::meanLoss(*span.meanDb);
+    return closeout::isOverAverage(span, m_record.job.rule) ? QStringLiteral("▲ %1, %2").arg(mean, tr("over"))
+                                                            : mean;
 }
 
 QString SpanTable::spanCell(const closeout::SpanSection& span, int column) const {
@@ -91,7 +90,7 @@ QString SpanTable::spanCell(const closeout::SpanSection& span, int column) const
                              .arg(text::number(std::int64_t{spliced}), text::number(std::int64_t{planned}))
                        : text::number(static_cast<std::int64_t>(span.splices));
         case Average:
-            return average(span.meanDb);
+            return average(span);
         case FirstBudget:
             return budget(span.budgets, 0);
         case SecondBudget:

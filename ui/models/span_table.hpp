@@ -33,7 +33,7 @@ class SpanTable : public QAbstractTableModel {
     };
     [[nodiscard]] QString spanCell(const closeout::SpanSection& span, int column) const;
     [[nodiscard]] QString closureCell(const closeout::ClosureSection& section, int column) const;
-    [[nodiscard]] QString average(const std::optional<double>& meanDb) const;
+    [[nodiscard]] QString average(const closeout::SpanSection& span) const;
     closeout::Record m_record;
     std::vector<Place> m_places;
 };

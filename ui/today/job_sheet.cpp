@@ -19,6 +19,7 @@
 #include "ui/theme/theme.hpp"
 #include "ui/today/table_file.hpp"
 #include "ui/widgets/choose_file.hpp"
+#include "ui/widgets/field_cell.hpp"
 #include "ui/widgets/outcome.hpp"
 #include "ui/widgets/words.hpp"
 
@@ -96,27 +97,27 @@ JobSheet::JobSheet(Session& session, QWidget* parent) : QWidget(parent), m_sessi
     m_length = edit();
     m_closure = edit();
     m_plan = edit();
-    add(grid, 0, 0, tr("Job"), m_which);
-    add(grid, 0, 1, tr("Job label"), m_label);
-    add(grid, 0, 2, tr("Title for people"), m_title);
-    add(grid, 0, 3, tr("Acceptance rule"), m_rule);
-    add(grid, 1, 0, tr("Limit per splice, dB"), m_perSplice);
-    add(grid, 1, 1, tr("Average, dB"), m_average);
-    add(grid, 1, 2, tr("Ceiling, dB"), m_ceiling);
-    add(grid, 1, 3, tr("Attempts before keeping"), m_attempts);
-    add(grid, 2, 0, tr("Cable"), m_cable);
-    add(grid, 2, 1, tr("Cable label"), m_cableLabel);
-    add(grid, 2, 2, tr("Fibres in the cable"), m_fibres);
-    add(grid, 2, 3, tr("Tubes or ribbons"), m_unit);
-    add(grid, 3, 0, tr("How they are stripped"), m_ribbon);
-    add(grid, 3, 1, tr("Colour order"), m_order);
-    add(grid, 3, 2, tr("Fibre type"), m_fibreType);
-    add(grid, 3, 3, tr("Length, km"), m_length);
-    add(grid, 4, 0, tr("Closure"), m_closureWhich);
-    add(grid, 4, 1, tr("Closure label"), m_closure);
-    add(grid, 4, 2, tr("Cable on side B"), m_cableB);
-    add(grid, 4, 3, tr("Loss that counts"), m_directions);
-    add(grid, 5, 0, tr("Splice plan"), m_plan, 3);
+    addField(*grid, 0, 0, tr("Job"), *m_which);
+    addField(*grid, 0, 1, tr("Job label"), *m_label);
+    addField(*grid, 0, 2, tr("Title for people"), *m_title);
+    addField(*grid, 0, 3, tr("Acceptance rule"), *m_rule);
+    addField(*grid, 1, 0, tr("Limit per splice, dB"), *m_perSplice);
+    addField(*grid, 1, 1, tr("Average, dB"), *m_average);
+    addField(*grid, 1, 2, tr("Ceiling, dB"), *m_ceiling);
+    addField(*grid, 1, 3, tr("Attempts before keeping"), *m_attempts);
+    addField(*grid, 2, 0, tr("Cable"), *m_cable);
+    addField(*grid, 2, 1, tr("Cable label"), *m_cableLabel);
+    addField(*grid, 2, 2, tr("Fibres in the cable"), *m_fibres);
+    addField(*grid, 2, 3, tr("Tubes or ribbons"), *m_unit);
+    addField(*grid, 3, 0, tr("How they are stripped"), *m_ribbon);
+    addField(*grid, 3, 1, tr("Colour order"), *m_order);
+    addField(*grid, 3, 2, tr("Fibre type"), *m_fibreType);
+    addField(*grid, 3, 3, tr("Length, km"), *m_length);
+    addField(*grid, 4, 0, tr("Closure"), *m_closureWhich);
+    addField(*grid, 4, 1, tr("Closure label"), *m_closure);
+    addField(*grid, 4, 2, tr("Cable on side B"), *m_cableB);
+    addField(*grid, 4, 3, tr("Loss that counts"), *m_directions);
+    addField(*grid, 5, 0, tr("Splice plan"), *m_plan, 3);
     auto* fromFile = button(tr("Plan from CSV…  Ctrl+O"), ButtonKind::Usual, sheet);
     grid->addWidget(fromFile, 5, 3, Qt::AlignVCenter);
     connect(fromFile, &QPushButton::clicked, this, &JobSheet::choosePlan);
@@ -189,21 +190,6 @@ JobSheet::JobSheet(Session& session, QWidget* parent) : QWidget(parent), m_sessi
     }
     setTabOrder(m_plan, fromFile);
     setTabOrder(fromFile, take);
-}
-
-QWidget* JobSheet::add(QGridLayout* grid, int row, int column, const QString& name, QWidget* control,
-                       int span) {
-    const Theme theme = currentTheme();
-    auto* label = words(name, TextRole::Soft, this);
-    label->setBuddy(control);
-    control->setAccessibleName(name);
-    auto* cell = new QVBoxLayout;
-    cell->setSpacing(theme.px(2));
-    cell->addWidget(label);
-    cell->addWidget(control);
-    cell->addSpacing(theme.px(6));
-    grid->addLayout(cell, row, column, 1, span);
-    return control;
 }
 
 void JobSheet::begin(std::optional<JobId> job) {

@@ -13,7 +13,6 @@
 class QComboBox;
 class QLabel;
 class QLineEdit;
-class QGridLayout;
 
 namespace arc::ui {
 
@@ -33,7 +32,6 @@ class JobSheet : public QWidget {
 
   private:
     struct Drafted;
-    QWidget* add(QGridLayout* grid, int row, int column, const QString& name, QWidget* control, int span = 1);
     void fillFromJob();
     /// What a ribbon can be, by the unit chosen; of a cable that is there, what it says.
     void offerRibbons(const std::optional<Cable>& cable);

@@ -20,6 +20,7 @@
 #include "ui/theme/theme.hpp"
 #include "ui/today/table_file.hpp"
 #include "ui/widgets/choose_file.hpp"
+#include "ui/widgets/field_cell.hpp"
 #include "ui/widgets/outcome.hpp"
 #include "ui/widgets/row_table.hpp"
 #include "ui/widgets/words.hpp"
@@ -64,13 +65,13 @@ SpanSheet::SpanSheet(Session& session, QWidget* parent)
     m_cable = new QComboBox(sheet);
     m_length = new QLineEdit(sheet);
     m_closures = new QLineEdit(sheet);
-    add(grid, 0, 0, tr("Span"), m_which);
-    add(grid, 0, 1, tr("Span label"), m_label);
-    add(grid, 0, 2, tr("Begins at"), m_from);
-    add(grid, 0, 3, tr("Ends at"), m_to);
-    add(grid, 1, 0, tr("Cable"), m_cable);
-    add(grid, 1, 1, tr("Length, km"), m_length);
-    add(grid, 1, 2, tr("Closures on it"), m_closures, 2);
+    addField(*grid, 0, 0, tr("Span"), *m_which);
+    addField(*grid, 0, 1, tr("Span label"), *m_label);
+    addField(*grid, 0, 2, tr("Begins at"), *m_from);
+    addField(*grid, 0, 3, tr("Ends at"), *m_to);
+    addField(*grid, 1, 0, tr("Cable"), *m_cable);
+    addField(*grid, 1, 1, tr("Length, km"), *m_length);
+    addField(*grid, 1, 2, tr("Closures on it"), *m_closures, 2);
     for (auto* end : {m_from, m_to}) end->setPlaceholderText(tr("a closure, or a name as rack 2"));
     m_length->setPlaceholderText(tr("empty: that of the cable"));
     m_closures->setPlaceholderText(tr("HR-01 to HR-05, HR-07"));
@@ -114,19 +115,6 @@ SpanSheet::SpanSheet(Session& session, QWidget* parent)
             connect(line, &QLineEdit::textChanged, this, &SpanSheet::check);
     }
     setTabOrder(m_closures, take);
-}
-
-void SpanSheet::add(QGridLayout* grid, int row, int column, const QString& name, QWidget* control, int span) {
-    const Theme theme = currentTheme();
-    auto* label = words(name, TextRole::Soft, this);
-    label->setBuddy(control);
-    control->setAccessibleName(name);
-    auto* cell = new QVBoxLayout;
-    cell->setSpacing(theme.px(2));
-    cell->addWidget(label);
-    cell->addWidget(control);
-    cell->addSpacing(theme.px(6));
-    grid->addLayout(cell, row, column, 1, span);
 }
 
 void SpanSheet::begin(JobId job) {

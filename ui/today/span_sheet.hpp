@@ -11,7 +11,6 @@
 #include "ui/shell/session.hpp"
 
 class QComboBox;
-class QGridLayout;
 class QLabel;
 class QLineEdit;
 class QTableView;
@@ -34,7 +33,6 @@ class SpanSheet : public QWidget {
     bool eventFilter(QObject* watched, QEvent* event) override;
 
   private:
-    void add(QGridLayout* grid, int row, int column, const QString& name, QWidget* control, int span = 1);
     void readBook();
     void readRecord();
     void fill();
