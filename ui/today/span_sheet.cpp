@@ -93,7 +93,10 @@ SpanSheet::SpanSheet(Session& session, QWidget* parent)
     connect(out, &QPushButton::clicked, this, &SpanSheet::remove);
     connect(fromFile, &QPushButton::clicked, this, &SpanSheet::chooseTable);
     connect(leave, &QPushButton::clicked, this, &SpanSheet::left);
-    connect(m_which, &QComboBox::activated, this, &SpanSheet::fill);
+    // Choosing again what is chosen must not clear what was typed meanwhile.
+    connect(m_which, &QComboBox::activated, this, [this](int index) {
+        if (index != m_filled) fill();
+    });
     connect(m_cable, &QComboBox::activated, this, &SpanSheet::check);
     connect(m_table->selectionModel(), &QItemSelectionModel::currentRowChanged, this,
             [this](const QModelIndex& now) {
@@ -169,6 +172,7 @@ void SpanSheet::readRecord() {
 }
 
 void SpanSheet::fill() {
+    m_filled = m_which->currentIndex();
     const int index = m_which->currentIndex() - 1;
     if (index < 0) {
         for (auto* line : {m_label, m_from, m_to, m_length, m_closures}) line->clear();

@@ -50,6 +50,7 @@ class SpanSheet : public QWidget {
     std::optional<Job> m_job;
     SpanGround m_ground;
     int m_reading = 0;
+    int m_filled = -1;  ///< what the fields were filled from
     SpanTable* m_rows;
     QTableView* m_table;
     QLabel* m_note;

@@ -157,6 +157,20 @@ TEST_F(Spans, AreMadeChangedAndTakenBackByKeyboard) {
     EXPECT_TRUE(page->pad().isVisible());
 }
 
+TEST_F(Spans, ChoosingAgainWhatIsChosenClearsNothing) {
+    open();
+    QComboBox* which = nullptr;
+    for (auto* one : page->findChildren<QComboBox*>())
+        if (one->accessibleName() == "Span") which = one;
+    QLineEdit* label = nullptr;
+    for (auto* one : page->findChildren<QLineEdit*>())
+        if (one->accessibleName() == "Span label") label = one;
+    ASSERT_TRUE(which && label);
+    QTest::keyClicks(label, "West");
+    Q_EMIT which->activated(which->currentIndex());
+    EXPECT_EQ(label->text(), "West");
+}
+
 TEST_F(Spans, ComeFromATable) {
     const auto csv = rig.folder / "spans.csv";
     std::ofstream(csv) << "span;from;to;length_km;closures\nWest;rack 1;HR-17;12,5;HR-17\nEast;HR-17;rack "
