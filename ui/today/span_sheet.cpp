@@ -42,8 +42,6 @@ SpanSheet::SpanSheet(Session& session, QWidget* parent)
     m_table->setSelectionMode(QAbstractItemView::SingleSelection);
     m_table->setWordWrap(false);
     m_table->horizontalHeader()->setStretchLastSection(true);
-    const int widths[] = {170, 140, 56, 190, 110, 172, 172};
-    for (int i = 0; i < 7; ++i) m_table->setColumnWidth(i, theme.px(widths[i]));
     inside(list)->addWidget(m_table, 1);
     outer->addWidget(list, 1);
     m_note = words(QString(), TextRole::Small, this);
@@ -167,6 +165,10 @@ void SpanSheet::readRecord() {
             if (!record) return m_session.tell(record.error());
             if (!m_job || record->job.id != m_job->id) return;
             m_rows->show(std::move(*record));
+            m_table->resizeColumnsToContents();
+            // Two cables with long names would push the figures out of sight; the tooltip has them whole.
+            m_table->setColumnWidth(SpanTable::Where,
+                                    std::min(m_table->columnWidth(SpanTable::Where), currentTheme().px(160)));
             m_table->setCurrentIndex(m_rows->index(0, 0));
         });
 }
