@@ -19,6 +19,7 @@ struct Explanation {
     std::uint64_t beganAt = 0, low = 0, high = 0;
     Instant beganTime;
     int ramp = 1;       ///< arcs over which it grew
+    double riseDb = 0;  ///< of the level, by the scores; 0 for other statistics
     int arcsSince = 0;  ///< arcs looked at since the begin
     double beforeDb = 0, afterDb = 0;
     double beforeDeg = 0, afterDeg = 0;  ///< mean cleave angles
@@ -42,7 +43,9 @@ struct Trigger {
 };
 
 struct CaseFacts {
-    Explanation raising;      ///< of the statistic that raised the signal
+    Explanation raising;  ///< of the statistic that raised the signal
+    double lasting =
+        0;  ///< log-likelihood, from the arcs after the signal, that what raised it lasts; at most 0
     Explanation step, ramp;   ///< all grooves together: at once, or growing slowly
     Explanation dirt;         ///< all losses larger, growing over tens of arcs, the smallest ones unmoved
     double widening = 0;      ///< log-likelihood for "all losses larger" over "all up by the same"

@@ -63,8 +63,8 @@ std::string angles(const Explanation& angles) {
 std::string trigger(const Trigger& trigger) {
     const std::string where = atArc(trigger.step.beganAt);
     if (trigger.celsiusBefore && trigger.celsiusAfter)
-        return "temperature " + fromTo(*trigger.celsiusBefore, *trigger.celsiusAfter, 0) +
-               " degrees C at " + where + ", where the step is";
+        return "temperature " + fromTo(*trigger.celsiusBefore, *trigger.celsiusAfter, 0) + " degrees C at " +
+               where + ", where the step is";
     if (trigger.action.empty())
         return fixedNumber(trigger.idleHours, 0) + " hours idle before " + where + ", where the step is";
     return "step at " + where + ", right after " + trigger.action;
@@ -81,8 +81,7 @@ std::string electrodeAge(std::uint32_t arcs) {
 }
 
 std::string counter(std::uint32_t arcs) {
-    return "the splicer's counter stood at " + std::to_string(arcs) +
-           " arcs: the electrodes are not older";
+    return "the splicer's counter stood at " + std::to_string(arcs) + " arcs: the electrodes are not older";
 }
 
 std::string peer(const PeerFacts::Other& other, const char* how) {

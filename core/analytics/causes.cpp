@@ -25,6 +25,15 @@ constexpr double cured = 5.0;        ///< a care on one part that helped
 constexpr double shapeCounts = 6.0;  ///< most that the shape of the change may count
 constexpr double seen = 3.0;         ///< standard errors at which another splicer counts as up
 
+/// Calibrations that are off and odd lots show as steps of a hundredth of a dB and more; a smaller one is
+/// rather what good lots differ by. Log odds, at most 0.
+double wideEnough(const Explanation& step) {
+    constexpr double usualDb = 0.008, scatterDb = 0.0015, most = 6;
+    if (step.riseDb <= 0 || step.riseDb >= usualDb) return 0;
+    const double missing = (usualDb - step.riseDb) / scatterDb;
+    return std::max(-most, -missing * missing / 2);
+}
+
 /// A cause with its log odds, its account of the begin, and lines to check by hand.
 struct Weighed {
     Cause cause = Cause::Unknown;
@@ -95,6 +104,7 @@ Weighed weighCalibration(const CaseFacts& facts) {
         w.since = best->step;
         w.lines = {words::level(best->step), words::trigger(*best)};
     }
+    w.logOdds += wideEnough(w.since);
     return w;
 }
 
@@ -125,6 +135,7 @@ Weighed weighFibre(const CaseFacts& facts, const PeerFacts& peers) {
               std::max(facts.job.evidence, facts.jobOn.evidence - 1.5) + oddLot,
               during ? facts.job : facts.jobOn,
               {}};
+    w.logOdds += wideEnough(w.since);
     w.lines.push_back(words::jobStart(w.since));
     for (const auto& other : peers.sameJob) {
         if (other.arcs < 8) continue;
@@ -156,14 +167,17 @@ Verdict decide(const Case& about, const CaseFacts& facts, const PeerFacts& peers
     // Calibrations and fibres lift every loss by the same; dirt, wear and bad cleaves make all losses larger.
     const double same = std::clamp(-facts.widening, -shapeCounts / 3, shapeCounts);
     for (auto& w : weighed) {
-        if (w.cause == Cause::Electrode) w.logOdds -= same;
+        if (w.cause == Cause::Electrode) w.logOdds -= same / 2;
         // Dirt under a lone fibre can push all of its losses up as well: there the shape tells nothing.
         if (grooves > 1 && (w.cause == Cause::Calibration || w.cause == Cause::Fibre))
             w.logOdds += std::max(same, 0.0);
     }
-    // What a chart is made for is the first guess when it alarms.
-    if (about.chart == ChartKind::SingleGroove) weighed[0].logOdds += 2 * madeFor;
-    if (about.chart == ChartKind::CleaveAngle) weighed[3].logOdds += madeFor;
+    // What a chart is made for is the first guess when it alarms, as long as it lasts.
+    if (about.chart == ChartKind::SingleGroove)
+        weighed[0].logOdds += 2 * madeFor + std::max(facts.lasting, -madeFor);
+    if (about.chart == ChartKind::CleaveAngle) weighed[3].logOdds += madeFor + facts.lasting;
+    if (about.chart == ChartKind::CommonLevel)
+        for (const auto i : {2, 4}) weighed[i].logOdds += facts.lasting;
     if (const auto part = partOf(about.curedBy))
         for (auto& w : weighed) {
             if (w.cause != *part) continue;

@@ -159,6 +159,15 @@ std::vector<GrooveNow> groovesNow(const Watcher& watcher, int channels) {
     return grooves;
 }
 
+/// What care has done about a fault of the fibre cannot be told: it goes with the job, cured or not.
+void leaveOutFibre(std::vector<CareEffect>& effects, const std::vector<Signal>& signals) {
+    std::erase_if(effects, [&](const CareEffect& effect) {
+        return std::any_of(signals.begin(), signals.end(), [&](const Signal& signal) {
+            return signal.key == effect.signalKey && signal.cause == Cause::Fibre;
+        });
+    });
+}
+
 StratumReport reportOf(const Stratum& stratum, const SplicerHistory& history, std::span<const Watched> crew) {
     const auto& watcher = *stratum.watcher;
     StratumReport report;
@@ -172,6 +181,7 @@ StratumReport reportOf(const Stratum& stratum, const SplicerHistory& history, st
         report.signals.push_back(signalOf(about, watcher, history, crew, stratum.key, stratum.channels));
     report.standing = standingOf(watcher, report.signals);
     report.effects = watcher.effects();
+    leaveOutFibre(report.effects, report.signals);
     report.grooves = groovesNow(watcher, stratum.channels);
     if (watcher.model()) report.baselineMeanDb = watcher.model()->meanDb;
     double sum = 0, n = 0;

@@ -74,6 +74,7 @@ struct CareEffect {
     CareVerdict verdict = CareVerdict::TooEarly;
     double shiftDb = 0, low = 0, high = 0;  ///< change of the loss with its 95 % interval; negative is better
     int before = 0, after = 0;              ///< arcs compared
+    std::string signalKey;                  ///< of the signal it was to cure; empty when there was none
 };
 
 /// A statistic per arc for drawing. x is the splicer's arc number.

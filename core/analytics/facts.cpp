@@ -98,6 +98,7 @@ std::size_t rowOf(std::span<const Row> window, std::uint64_t number) {
 struct LevelColumn {
     Column scores;
     Noise noise;
+    double perMdb = 0;
 };
 
 /// Good lots of fibre differ, so a level is never known as well as the number of its arcs suggests.
@@ -117,11 +118,11 @@ Noise angleNoise(const Model& model) {
 
 std::vector<LevelColumn> levelColumns(std::span<const Row> window, const Model& model) {
     std::vector<LevelColumn> columns;
-    columns.push_back(
-        {column(window, [](const Row& r) { return r.score.common; }), levelNoise(model.common, model)});
+    columns.push_back({column(window, [](const Row& r) { return r.score.common; }),
+                       levelNoise(model.common, model), model.common.perMdb});
     for (std::size_t s = 0; s < shiftCells.size(); ++s)
         columns.push_back({column(window, [s](const Row& r) { return r.score.shift[s]; }),
-                           levelNoise(model.shift[s], model)});
+                           levelNoise(model.shift[s], model), model.shift[s].perMdb});
     return columns;
 }
 
@@ -164,6 +165,33 @@ double wideningOf(std::span<const Row> after, const Model& model) {
     const auto n = static_cast<double>(after.size());
     for (const auto& row : after) mean.common += row.score.common / n, mean.shift += row.score.shift[0] / n;
     return alongBest(model.shapes.larger, mean, n, model) - alongBest(model.shapes.up, mean, n, model);
+}
+
+/// The arcs after a signal were not picked for being high: they tell whether what raised it lasts. Another
+/// job is another fibre, so the level is followed to the end of the job only.
+double lastingOf(const Case& about, const Explanation& raising, std::span<const Row> window,
+                 const Model& model) {
+    constexpr std::uint64_t followed = 60;
+    constexpr double most = 8;
+    const bool level = about.statistic == Statistic::Common || about.statistic == Statistic::Shift;
+    Chart like;
+    like.statistic = about.statistic;
+    like.index = about.index;
+    const auto job = window[rowOf(window, about.raisedAt)].raw.job;
+    double was = 0, before = 0, is = 0, after = 0;
+    for (const auto& row : window) {
+        const auto number = row.raw.number;
+        const auto x = seen(like, row, model);
+        if (!x || number < raising.beganAt || number > about.raisedAt + followed) continue;
+        if (number <= about.raisedAt)
+            was += *x, ++before;
+        else if (!level || row.raw.job == job)
+            is += *x, ++after;
+    }
+    if (before < 1 || after < 1) return 0;
+    const double wander = level ? model.common.wander : 0;
+    was /= before;
+    return std::clamp(after * was * (is / after - was / 2) / (1 + setUpVariance * wander), -most, 0.0);
 }
 
 Column apartColumn(std::span<const Row> window, int first, int count) {
@@ -215,29 +243,31 @@ void explainLevel(CaseFacts& facts, std::span<const Row> window, const Search& s
                   std::span<const CareRecord> events) {
     const auto columns = levelColumns(window, model);
     const auto& level = clearest(columns, search);
-    const auto fit = [&](const auto& ramps) {
-        return explain(fitChange(level.scores, search.earliest, search.latest, ramps, level.noise), window);
+    const auto told = [&](const ChangeFit& fit) {
+        auto e = explain(fit, window);
+        e.riseDb = fit.size / std::max(1e-6, level.perMdb) / 1000;
+        return e;
     };
-    facts.step = fit(stepOnly);
+    facts.step = told(fitChange(level.scores, search.earliest, search.latest, stepOnly, level.noise));
     // Wear takes long to show: it did not begin just now.
     const auto wearBegan = window.size() > leastWear ? window.size() - leastWear : 1;
-    facts.ramp = explain(fitWear(level.scores, 1, std::min(wearBegan, search.latest), level.noise), window);
+    facts.ramp = told(fitWear(level.scores, 1, std::min(wearBegan, search.latest), level.noise));
     facts.dirt = explain(
         fitChange(columns[0].scores, search.earliest, search.latest, dirtRamps, columns[0].noise), window);
     facts.widening = wideningOf(window.subspan(rowOf(window, facts.step.beganAt)), model);
     auto jobs = jobStretches(window);
     std::erase_if(jobs, [&](const Stretch& s) { return s.from < search.earliest || s.from > search.latest; });
     const auto during = fitStretches(level.scores, jobs, level.noise);
-    if (during.evidence > -1e8) facts.job = explain(during, window);
+    if (during.evidence > -1e8) facts.job = told(during);
     for (auto& job : jobs) job.to = window.size();
     const auto onwards = fitStretches(level.scores, jobs, level.noise);
-    if (onwards.evidence > -1e8) facts.jobOn = explain(onwards, window);
+    if (onwards.evidence > -1e8) facts.jobOn = told(onwards);
     for (auto& [trigger, row] : triggersIn(window, events)) {
         if (row < search.earliest || row > search.latest) continue;
         // The first splice after it, or one of the next two: entries are rarely to the minute.
         const std::array at{Stretch{row, window.size()}, Stretch{row + 1, window.size()},
                             Stretch{row + 2, window.size()}};
-        trigger.step = explain(fitStretches(level.scores, at, level.noise), window);
+        trigger.step = told(fitStretches(level.scores, at, level.noise));
         facts.triggers.push_back(trigger);
     }
 }
@@ -280,6 +310,7 @@ CaseFacts gatherFacts(const Case& about, std::span<const Row> window, const Mode
     if (window.size() < 3) return facts;
     const auto search = searchOf(about, window);
     facts.raising = explainRaise(about, window, model);
+    facts.lasting = lastingOf(about, facts.raising, window, model);
     explainLevel(facts, window, search, model, events);
     if (model.grooves > 1) {
         const auto alone = fitGrooves(window, search, model);

@@ -40,7 +40,7 @@ Halves halves(std::span<const Row> window, Instant at, std::uint64_t began, std:
     std::size_t to = std::min(window.size(), split + reach.after);
     Halves found;
     found.settled = to == split + reach.after;
-    if (until && *until > at && first(*until) < to) {
+    if (until && *until > at && first(*until) <= to) {
         to = first(*until);
         found.settled = true;
     }
@@ -169,6 +169,7 @@ CareEffect judged(CareEffect effect, std::span<const Row> window, const Model& m
     auto half = halves(window, effect.at, complaint ? complaint->began : 0, until, shown);
     // Without a signal to cure, another job's fibre would be taken for the work of the care.
     if (!complaint) keepOneJob(half);
+    if (complaint) effect.signalKey = complaint->signalKey;
     effect.before = static_cast<int>(half.before.size());
     effect.after = static_cast<int>(half.after.size());
     if (!half.after.empty()) effect.atArc = half.after.front().raw.number;

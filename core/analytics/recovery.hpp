@@ -6,6 +6,7 @@
 #include <cstdint>
 #include <optional>
 #include <span>
+#include <string>
 
 #include "core/analytics/chart_state.hpp"
 #include "core/analytics/drift.hpp"
@@ -28,6 +29,7 @@ struct Complaint {
     Statistic statistic = Statistic::Common;
     int index = 0;
     std::uint64_t began = 0;  ///< arc number
+    std::string signalKey;
 };
 
 /// The effect with its shift (dB) and 95 % interval, wandering between set-ups included, and a verdict once

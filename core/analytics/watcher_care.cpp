@@ -16,7 +16,7 @@ std::optional<Complaint> Watcher::complaintFor(const ActionKey& action) const {
     for (const auto& about : state_.cases) {
         if (!followed(about) || !about.closed || grooveChart(about.statistic) != forGrooves(action)) continue;
         if (found && forCleaver && found->statistic == Statistic::Angle) continue;
-        found = Complaint{about.statistic, about.index, about.closed->raising.beganAt};
+        found = Complaint{about.statistic, about.index, about.closed->raising.beganAt, about.key};
     }
     return found;
 }
@@ -25,18 +25,21 @@ void Watcher::care(const CareRecord& record) {
     state_.events.push_back(record);
     if (!changesTheTool(record) || !state_.model) return;
     if (!state_.window.empty()) state_.lastCareAt = state_.window.back().raw.number;
+    CareEffect effect;
+    effect.care = record.id;
+    effect.action = record.action;
+    effect.at = record.at;
+    state_.effects.push_back(effect);
+    state_.cares.push_back({std::nullopt, state_.arcs, false});
+    // What an earlier care has cured is no complaint of this one.
+    judgeCare();
     for (auto& about : state_.cases)
         if (about.state == SignalState::Open) {
             if (!about.closed) about.closed = facts(about);
             about.state = SignalState::Answered;
         }
     restart();
-    state_.cares.push_back({complaintFor(record.action), state_.arcs, false});
-    CareEffect effect;
-    effect.care = record.id;
-    effect.action = record.action;
-    effect.at = record.at;
-    state_.effects.push_back(effect);
+    state_.cares.back().complaint = complaintFor(record.action);
     state_.candidate.clear();
     state_.renewing = record.action != action::grooveClean && record.action != action::clampClean;
 }
@@ -88,7 +91,7 @@ void Watcher::judgeCare() {
         if (effect.verdict == CareVerdict::TooEarly) continue;
         for (auto& about : state_.cases) {
             if (about.state != SignalState::Answered || !about.closed) continue;
-            const Complaint complaint{about.statistic, about.index, about.closed->raising.beganAt};
+            const Complaint complaint{about.statistic, about.index, about.closed->raising.beganAt, about.key};
             const auto verdict = verdictOn(complaint, effect.at, all, *state_.model, until);
             if (verdict == CareVerdict::Recovered) {
                 about.state = SignalState::Recovered;

@@ -175,9 +175,12 @@ bool Watcher::isNew(const Case& known, const Case& next) const {
     const Noise noise{1 + shortWander * wander, 0};
     // Bad cleaves make the losses scatter more: a step must then be clearer.
     const double needed = known.statistic == Statistic::Angle ? 2 * clearlyNewer : clearlyNewer;
-    constexpr std::array growth{40, 100, 200, 400, 800};
     constexpr std::array step{1};
-    const auto older = fitChange(scores, 1, after, growth, noise);
+    constexpr std::array growth{40, 100, 200, 400, 800};
+    auto older = fitChange(scores, 1, after, growth, noise);
+    // Wider scatter and wider angles are no step of the level.
+    if (known.statistic == Statistic::Common || known.statistic == Statistic::Shift)
+        older.best = std::max(older.best, fitChange(scores, 1, after, step, noise).best);
     const auto newer = fitChange(scores, after, scores.size() - 1, step, noise);
     return newer.best > older.best + needed;
 }

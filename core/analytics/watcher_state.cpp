@@ -99,8 +99,8 @@ void fields(Archive& a, Chart& v) {
 }
 template <class Archive>
 void fields(Archive& a, Explanation& v) {
-    a(v.evidence, v.best, v.beganAt, v.low, v.high, v.beganTime, v.ramp, v.arcsSince, v.beforeDb, v.afterDb,
-      v.beforeDeg, v.afterDeg);
+    a(v.evidence, v.best, v.beganAt, v.low, v.high, v.beganTime, v.ramp, v.riseDb, v.arcsSince, v.beforeDb,
+      v.afterDb, v.beforeDeg, v.afterDeg);
 }
 template <class Archive>
 void fields(Archive& a, GrooveFact& v) {
@@ -112,8 +112,9 @@ void fields(Archive& a, Trigger& v) {
 }
 template <class Archive>
 void fields(Archive& a, CaseFacts& v) {
-    a(v.raising, v.step, v.ramp, v.dirt, v.widening, v.job, v.jobOn, v.grooveAlone, v.angles, v.triggers,
-      v.grooves, v.otherGroovesDb, v.jobAtRaise, v.cleaverAtRaise, v.angleSeen, v.counter, v.electrodeArcs);
+    a(v.raising, v.lasting, v.step, v.ramp, v.dirt, v.widening, v.job, v.jobOn, v.grooveAlone, v.angles,
+      v.triggers, v.grooves, v.otherGroovesDb, v.jobAtRaise, v.cleaverAtRaise, v.angleSeen, v.counter,
+      v.electrodeArcs);
 }
 template <class Archive>
 void fields(Archive& a, Case& v) {
@@ -122,11 +123,11 @@ void fields(Archive& a, Case& v) {
 }
 template <class Archive>
 void fields(Archive& a, CareEffect& v) {
-    a(v.care, v.action, v.at, v.atArc, v.verdict, v.shiftDb, v.low, v.high, v.before, v.after);
+    a(v.care, v.action, v.at, v.atArc, v.verdict, v.shiftDb, v.low, v.high, v.before, v.after, v.signalKey);
 }
 template <class Archive>
 void fields(Archive& a, Complaint& v) {
-    a(v.statistic, v.index, v.began);
+    a(v.statistic, v.index, v.began, v.signalKey);
 }
 template <class Archive>
 void fields(Archive& a, CareFollowed& v) {
@@ -143,7 +144,7 @@ void fields(Archive& a, WatchState& v) {
 }
 
 namespace {
-const std::string version = "arc.watch.1";
+const std::string version = "arc.watch.2";
 }
 
 std::string Watcher::save() const {

@@ -190,6 +190,47 @@ TEST(Drift, CareThatDidNotHelpLeavesItOpen) {
     EXPECT_EQ(report.standing, Standing::Drifting);
 }
 
+// A job's fibre goes with the job: care in the night between must get neither the praise nor a second signal.
+TEST(Drift, CareIsNotJudgedByAnotherFibre) {
+    World world;
+    world.fault = Fault::Fibre;
+    world.sizeDb = 0.02;
+    world.change = 601;
+    world.cured = 751;
+    world.arcs = 800;
+    for (std::uint64_t seed = 1; seed <= 6; ++seed) {
+        auto log = makeLog(world, seed);
+        log.events.push_back(careAt(log, 751, action::bladeRotate));
+        const auto report = reportOn(log);
+        const auto& stratum = report.strata.front();
+        const auto* signal = firstSignal(report, 601);
+        if (!signal || signal->cause != Cause::Fibre) continue;
+        EXPECT_TRUE(stratum.effects.empty()) << seed;
+        EXPECT_EQ(std::ranges::count_if(stratum.signals, [](const Signal& s) { return s.beganAtArc == 601; }),
+                  1)
+            << seed;
+    }
+}
+
+// A signal that an earlier care has cured is no complaint of the next one.
+TEST(Drift, TheNextCareIsNotJudgedByACuredFault) {
+    World world;
+    world.fault = Fault::Calibration;
+    world.sizeDb = 0.02;
+    world.cured = 640;
+    auto log = makeLog(world, 5);
+    log.events.push_back(careAt(log, 640, action::arcCalibration));
+    auto next = careAt(log, 655, action::cleaverClean);
+    next.id.uuid.bytes[0] = 98;
+    log.events.push_back(next);
+    const auto report = reportOn(log);
+    const auto& effects = report.strata.front().effects;
+    ASSERT_EQ(effects.size(), 2u);
+    EXPECT_EQ(effects[0].verdict, CareVerdict::Recovered);
+    EXPECT_FALSE(effects[0].signalKey.empty());
+    EXPECT_EQ(effects[1].signalKey, "");
+}
+
 // A groove that is a little dirty cannot be told from a clean one by 20 readings: the verdict waits, and is
 // then more often right than not.
 TEST(Drift, TheVerdictOnAWeakFaultWaitsUntilItIsClear) {
