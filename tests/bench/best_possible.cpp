@@ -5,15 +5,13 @@
 // For a sudden change and independent readings nothing is faster in the worst case (G. V. Moustakides, Ann.
 // Statist. 14, 1986); set-ups make readings hang together, so it is a yardstick here, not a proof.
 #include <algorithm>
-#include <array>
 #include <cmath>
 #include <cstdio>
 #include <cstdlib>
-#include <memory>
-#include <numbers>
 #include <string>
 
 #include "tests/bench/splice_logs.hpp"
+#include "tests/bench/told_laws.hpp"
 
 namespace {
 
@@ -21,88 +19,10 @@ using namespace arc;
 using namespace arc::bench;
 
 constexpr double budget = 1000;
-constexpr int lossCells = 81, angleCells = 61;  ///< 0.01 dB and 0.1 degrees each, the last holds all above
-constexpr int draws = 400'000;                  ///< per law
-constexpr int longestFault = 1200;              ///< arcs
-/// Given its cleave angles a loss is known better: classes of what the angles add to it.
-constexpr std::array classEdges{0.001, 0.002, 0.003, 0.005, 0.008};
-constexpr std::size_t classes = classEdges.size() + 1;
 
-struct Seen {
-    int loss = 0, left = 0, right = 0;
-    std::size_t angleClass = 0;
-};
-
-Seen seenOf(double lossDb, double left, double right) {
-    Seen seen;
-    seen.loss = std::min(lossCells - 1, static_cast<int>(std::lround(std::max(0.0, lossDb) * 100)));
-    seen.left = std::min(angleCells - 1, static_cast<int>(std::lround(left * 10)));
-    seen.right = std::min(angleCells - 1, static_cast<int>(std::lround(right * 10)));
-    const double adds = 0.006 * (seen.left * seen.left + seen.right * seen.right) / 100.0;
-    while (seen.angleClass < classEdges.size() && adds > classEdges[seen.angleClass]) ++seen.angleClass;
-    return seen;
-}
-
-using LossLaw = std::array<std::array<double, lossCells>, classes>;
-
-/// Log probability of a loss given its angles, with set-ups and lots as they come.
-std::unique_ptr<LossLaw> lossLaw(const LogSetting& setting, int age) {
-    auto law = std::make_unique<LossLaw>();
-    for (auto& row : *law) row.fill(0.5);
-    scenario::Randomness random(1, "laws");
-    const auto fault = faultNow(setting, age);
-    for (int i = 0; i < draws; ++i) {
-        const double gain = std::exp(setting.setUpSd * random.normal());
-        const double lot = std::abs(setting.lotDb * random.normal());
-        const auto splice = drawSplice(setting, fault, gain, lot, false, random);
-        const auto seen = seenOf(splice.lossDb, splice.left, splice.right);
-        ++(*law)[seen.angleClass][static_cast<std::size_t>(seen.loss)];
-    }
-    for (auto& row : *law) {
-        double sum = 0;
-        for (const double n : row) sum += n;
-        for (double& n : row) n = std::log(n / sum);
-    }
-    return law;
-}
-
-using AngleLaw = std::array<double, angleCells>;
-AngleLaw angleLaw(double scatter) {
-    AngleLaw law{};
-    double below = 0;
-    for (int q = 0; q < angleCells; ++q) {
-        const double upTo =
-            q + 1 == angleCells ? 1 : std::erf((q + 0.5) / 10 / (0.45 * scatter) / std::numbers::sqrt2);
-        law[static_cast<std::size_t>(q)] = std::log(std::max(upTo - below, 1e-12));
-        below = upTo;
-    }
-    return law;
-}
-
-/// Log-likelihood ratios by the age of the fault.
 class Told {
   public:
-    explicit Told(const LogSetting& setting) {
-        growing_ = setting.fault == Fault::Electrode || setting.fault == Fault::Cleaver;
-        every_ = setting.fault == Fault::Electrode ? 20 : 1;
-        const int ages = !growing_ ? 1 : setting.fault == Fault::Electrode ? longestFault / every_ : 151;
-        const auto before = lossLaw(setting, -1);
-        const auto anglesBefore = angleLaw(1);
-        for (int a = 0; a < ages; ++a) {
-            const int age = a * every_ + every_ / 2;
-            if (setting.fault == Fault::Cleaver) {
-                // The angles tell all: given them, the loss knows nothing of the cleaver.
-                auto after = angleLaw(faultNow(setting, a).angleScatter);
-                for (std::size_t q = 0; q < after.size(); ++q) after[q] -= anglesBefore[q];
-                angles_.push_back(after);
-                continue;
-            }
-            auto after = lossLaw(setting, age);
-            for (std::size_t c = 0; c < classes; ++c)
-                for (std::size_t q = 0; q < lossCells; ++q) (*after)[c][q] -= (*before)[c][q];
-            losses_.push_back(std::move(after));
-        }
-    }
+    explicit Told(const LogSetting& setting) : ratios_(setting) {}
 
     /// Largest sum over all begins, per arc; empties itself after an alarm at `limit`.
     std::vector<double> path(const SplicerHistory& history, double limit) const {
@@ -110,19 +30,19 @@ class Told {
         std::vector<Begin> begins;
         double step = 0;
         for (std::size_t i = 0; i < history.arcs.size(); ++i) {
-            const auto seen = arcOf(history, i);
+            const auto seen = seenIn(history, i);
             double now = 0;
-            if (growing_) {
-                if (i % static_cast<std::size_t>(every_) == 0) begins.push_back({i, 0});
+            if (ratios_.grows()) {
+                if (i % static_cast<std::size_t>(ratios_.every()) == 0) begins.push_back({i, 0});
                 for (auto& begin : begins) {
-                    begin.sum += ratio(seen, static_cast<int>(i - begin.at));
+                    begin.sum += ratios_.arc(seen, static_cast<int>(i - begin.at));
                     now = std::max(now, begin.sum);
                 }
                 std::erase_if(begins, [&](const Begin& b) {
-                    return i - b.at >= longestFault || (b.sum < now - 15 && i - b.at > 100);
+                    return i - b.at >= ToldRatios::longestFault || (b.sum < now - 15 && i - b.at > 100);
                 });
             } else {
-                step = std::max(0.0, step + ratio(seen, 0));
+                step = std::max(0.0, step + ratios_.arc(seen, 0));
                 now = step;
             }
             most.push_back(now);
@@ -140,36 +60,7 @@ class Told {
         double sum = 0;
     };
 
-    static std::vector<Seen> arcOf(const SplicerHistory& history, std::size_t i) {
-        std::vector<Seen> seen;
-        const auto& arc = history.arcs[i];
-        for (std::size_t r = 0; r < arc.readingCount; ++r) {
-            const auto& reading = history.readings[arc.firstReading + r];
-            seen.push_back(
-                seenOf(decibels(reading.loss), degrees(*reading.cleaveLeft), degrees(*reading.cleaveRight)));
-        }
-        return seen;
-    }
-
-    double ratio(const std::vector<Seen>& arc, int age) const {
-        double sum = 0;
-        if (!angles_.empty()) {
-            const auto& law =
-                angles_[std::min<std::size_t>(static_cast<std::size_t>(age), angles_.size() - 1)];
-            for (const auto& seen : arc)
-                sum += law[static_cast<std::size_t>(seen.left)] + law[static_cast<std::size_t>(seen.right)];
-            return sum;
-        }
-        const auto& law =
-            *losses_[std::min<std::size_t>(static_cast<std::size_t>(age / every_), losses_.size() - 1)];
-        for (const auto& seen : arc) sum += law[seen.angleClass][static_cast<std::size_t>(seen.loss)];
-        return sum;
-    }
-
-    bool growing_ = false;
-    int every_ = 1;
-    std::vector<std::unique_ptr<LossLaw>> losses_;
-    std::vector<AngleLaw> angles_;
+    ToldRatios ratios_;
 };
 
 /// The limit at which healthy logs alarm once in a budget's arcs, counted to the first alarm of each.

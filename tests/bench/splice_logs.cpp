@@ -115,6 +115,8 @@ Log makeLog(const LogSetting& setting, std::uint64_t seed) {
             history.jobs.push_back(job);
             history.jobLabels.push_back("J" + std::to_string(history.jobs.size()));
         }
+        log.setUpGain.push_back(gain);
+        log.lotDb.push_back(lot);
         const auto fault = faultNow(setting, i + 1 < setting.cured ? i + 1 - change : -1);
         HistoryArc arc;
         arc.at = Instant{start->ms + (i / 96) * 86'400'000LL + (i % 96) * 360'000LL, 0};

@@ -52,6 +52,7 @@ struct Log {
     SplicerHistory history;
     int change = 0;  ///< first changed arc, 0 = none
     int readings = 0;
+    std::vector<double> setUpGain, lotDb;  ///< by arc, what nobody but the simulation knows
 };
 Log makeLog(const LogSetting& setting, std::uint64_t seed);
 
