@@ -2,6 +2,7 @@
 // Contrast as WCAG 2.1 defines it (success criteria 1.4.3, 1.4.6 and 1.4.11, W3C Recommendation 2018).
 #include "ui/theme/palette.hpp"
 
+#include <QApplication>
 #include <QFontMetrics>
 #include <QImage>
 #include <QPainter>
@@ -39,6 +40,12 @@ TEST(Contrast, bordersOfThingsToUseAreSeen) {
     for (const auto tone : {Tone::Day, Tone::Night})
         for (const auto ground : {Role::Card, Role::Paper})
             EXPECT_GE(contrast(colour(tone, Role::Edge), colour(tone, ground)), 3.0);
+}
+
+TEST(Theme, knowsEveryColourTheStyleSheetNames) {
+    applyTheme(*qApp, Theme());
+    EXPECT_FALSE(qApp->styleSheet().isEmpty());
+    EXPECT_FALSE(qApp->styleSheet().contains(QLatin1Char('@')));
 }
 
 TEST(Theme, growsTextAndTouchTogetherWithinItsRange) {
