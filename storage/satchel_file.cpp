@@ -214,7 +214,8 @@ Result<void> writeSatchelFile(const fs::path& satchel, SatchelLabel label, const
         out.write(reinterpret_cast<const char*>(signature.data()),
                   static_cast<std::streamsize>(signature.size()));
         std::ifstream in(payload, std::ios::binary);
-        out << in.rdbuf();
+        // Nothing to copy would count as a fault of the disk.
+        if (digest->bytes > 0) out << in.rdbuf();
         out.flush();
         if (!out) {
             fs::remove(unfinished, error);

@@ -36,6 +36,13 @@ class HostileSatchel : public ::testing::Test {
     std::string head_;
 };
 
+// Found by fuzzing: an empty payload could not even be put into a satchel, for want of "room".
+TEST_F(HostileSatchel, AnEmptyPayloadIsRefusedAsDamaged) {
+    const auto problem = refusal(
+        forged(from_, from_.pack(), [](const auto& payload) { std::filesystem::resize_file(payload, 0); }));
+    EXPECT_EQ(problem.code, ProblemCode::Damaged) << problem.sentence();
+}
+
 TEST_F(HostileSatchel, StoredTriggersViewsAndTablesAreRefused) {
     for (const char* sql : {"CREATE TRIGGER spy AFTER INSERT ON record BEGIN DELETE FROM journal; END",
                             "CREATE VIEW more AS SELECT * FROM journal, journal, journal",
