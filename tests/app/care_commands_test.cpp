@@ -241,7 +241,8 @@ TEST_F(CareCommand, ListsTheCardsAndNamesABrokenEdition) {
     said = run({"care", path(), "cards", "--format", "json"});
     EXPECT_EQ(said.code, 1);
     EXPECT_NE(said.err.find("groove_clean.json, edition 3, line"), std::string::npos) << said.err;
-    for (const json& card : json::parse(said.out)["cards"])
+    const auto told = json::parse(said.out);
+    for (const json& card : told["cards"])
         if (card["action"] == "groove_clean") {
             EXPECT_EQ(card["version"], 2);
         }

@@ -2,6 +2,7 @@
 #include "ui/shell/background.hpp"
 
 #include <QElapsedTimer>
+#include <QRunnable>
 
 #include <algorithm>
 #include <atomic>
@@ -37,6 +38,27 @@ struct Background::Job {
     Shown shown = Shown::Yes;
     Watch watch;
     QElapsedTimer since;
+    Work work;
+    std::function<void()> deliver;
+    // Qt passes tasks and calls from thread to thread by locks of its own; these say the same to checkers of
+    // threads, which cannot see into Qt.
+    std::atomic<bool> begun = false, done = false;
+};
+
+/// A job on its way through the pool. The job itself is born and dies on the window's thread.
+class Background::Task final : public QRunnable {
+  public:
+    Task(Background& home, Job& job) : m_home(home), m_job(job) {}
+    void run() override {
+        static_cast<void>(m_job.begun.load(std::memory_order_acquire));
+        m_job.deliver = m_job.work(m_job.watch);
+        m_job.done.store(true, std::memory_order_release);
+        QMetaObject::invokeMethod(&m_home, "collect", Qt::QueuedConnection);
+    }
+
+  private:
+    Background& m_home;
+    Job& m_job;
 };
 
 Background::Background(QObject* parent) : QObject(parent) {
@@ -49,6 +71,7 @@ Background::~Background() {
     for (const auto& job : m_jobs) job->watch.stop();
     m_pool.clear();
     m_pool.waitForDone();
+    for (const auto& job : m_jobs) static_cast<void>(job->done.load(std::memory_order_acquire));
 }
 
 int Background::start(QObject* context, const QString& title, Work work, Shown shown) {
@@ -60,22 +83,21 @@ int Background::start(QObject* context, const QString& title, Work work, Shown s
     job->since.start();
     m_jobs.push_back(job);
     m_tick.start();
-    m_pool.start([this, job, work = std::move(work)] {
-        auto deliver = work(job->watch);
-        QMetaObject::invokeMethod(
-            this, [this, id = job->id, deliver = std::move(deliver)] { finish(id, deliver); },
-            Qt::QueuedConnection);
-    });
+    job->work = std::move(work);
+    auto task = std::make_unique<Task>(*this, *job);
+    job->begun.store(true, std::memory_order_release);
+    m_pool.start(task.release());
     return job->id;
 }
 
-void Background::finish(int id, const std::function<void()>& deliver) {
-    const auto it = std::ranges::find_if(m_jobs, [&](const auto& job) { return job->id == id; });
+void Background::collect() {
+    const auto it = std::ranges::find_if(
+        m_jobs, [](const auto& job) { return job->done.load(std::memory_order_acquire); });
     if (it == m_jobs.end()) return;
     const auto job = *it;
     m_jobs.erase(it);
     if (m_jobs.empty()) m_tick.stop();
-    if (job->context) deliver();
+    if (job->context) job->deliver();
     Q_EMIT changed();
 }
 

@@ -57,10 +57,12 @@ class Background : public QObject {
 
   private:
     class Watch;
+    class Task;
     struct Job;
     using Work = std::function<std::function<void()>(Progress&)>;
     int start(QObject* context, const QString& title, Work work, Shown shown);
-    void finish(int id, const std::function<void()>& deliver);
+    /// Ends one job that is done and hands its answer over.
+    Q_INVOKABLE void collect();
 
     QThreadPool m_pool;
     QTimer m_tick;
