@@ -95,6 +95,41 @@
     </message>
 </context>
 <context>
+    <name>Help</name>
+    <message>
+        <source>Dirt in one groove of 12, +0.02 dB, growing in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The same, +0.04 dB</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The same, +0.08 dB</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Arc calibration off by 0.01 dB, 12 fibres</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The same, single fibre</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A cleaver that cuts worse and worse, 12 fibres</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A lot of fibre that splices 0.015 dB worse</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Electrodes past their best, 12 fibres</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>QDialog</name>
     <message>
         <source>Leave it</source>
@@ -2469,6 +2504,30 @@
     <message>
         <source>Close</source>
         <translation>Schließen</translation>
+    </message>
+    <message>
+        <source>What to expect of it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Measured on simulated logs, 100 of each fault, at one false signal in 1,000 arcs; no field record is behind these figures.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Its limits: slow electrode wear is found late and sometimes taken for something else. With one splicer alone on a job, a fibre and a machine that change together cannot be told apart: make a few splices on another splicer. Lots of fibre that differ much raise more false signals than promised.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Simulated fault</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>arcs to the signal</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>cause named right</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>

@@ -95,6 +95,41 @@
     </message>
 </context>
 <context>
+    <name>Help</name>
+    <message>
+        <source>Dirt in one groove of 12, +0.02 dB, growing in</source>
+        <translation>Suciedad en una de 12 ranuras, +0,02 dB, creciendo</translation>
+    </message>
+    <message>
+        <source>The same, +0.04 dB</source>
+        <translation>Lo mismo, +0,04 dB</translation>
+    </message>
+    <message>
+        <source>The same, +0.08 dB</source>
+        <translation>Lo mismo, +0,08 dB</translation>
+    </message>
+    <message>
+        <source>Arc calibration off by 0.01 dB, 12 fibres</source>
+        <translation>Calibración del arco desviada 0,01 dB, 12 fibras</translation>
+    </message>
+    <message>
+        <source>The same, single fibre</source>
+        <translation>Lo mismo, una sola fibra</translation>
+    </message>
+    <message>
+        <source>A cleaver that cuts worse and worse, 12 fibres</source>
+        <translation>Una cortadora que corta cada vez peor, 12 fibras</translation>
+    </message>
+    <message>
+        <source>A lot of fibre that splices 0.015 dB worse</source>
+        <translation>Un lote de fibra que empalma 0,015 dB peor</translation>
+    </message>
+    <message>
+        <source>Electrodes past their best, 12 fibres</source>
+        <translation>Electrodos gastados, 12 fibras</translation>
+    </message>
+</context>
+<context>
     <name>QDialog</name>
     <message>
         <source>Leave it</source>
@@ -2469,6 +2504,30 @@
     <message>
         <source>Close</source>
         <translation>Cerrar</translation>
+    </message>
+    <message>
+        <source>What to expect of it</source>
+        <translation>Qué se puede esperar</translation>
+    </message>
+    <message>
+        <source>Measured on simulated logs, 100 of each fault, at one false signal in 1,000 arcs; no field record is behind these figures.</source>
+        <translation>Medido en registros simulados, 100 de cada fallo, con una señal falsa cada 1000 arcos; ningún registro de campo respalda estas cifras.</translation>
+    </message>
+    <message>
+        <source>Its limits: slow electrode wear is found late and sometimes taken for something else. With one splicer alone on a job, a fibre and a machine that change together cannot be told apart: make a few splices on another splicer. Lots of fibre that differ much raise more false signals than promised.</source>
+        <translation>Sus límites: el desgaste lento de los electrodos se ve tarde y a veces se toma por otra cosa. Con una sola empalmadora en la obra no se puede distinguir una fibra de una máquina que cambian a la vez: haga unos empalmes en otra empalmadora. Los lotes de fibra muy distintos dan más señales falsas de las prometidas.</translation>
+    </message>
+    <message>
+        <source>Simulated fault</source>
+        <translation>Fallo simulado</translation>
+    </message>
+    <message>
+        <source>arcs to the signal</source>
+        <translation>arcos hasta la señal</translation>
+    </message>
+    <message>
+        <source>cause named right</source>
+        <translation>causa acertada</translation>
     </message>
 </context>
 <context>

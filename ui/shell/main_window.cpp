@@ -12,8 +12,8 @@
 
 #include "ui/attachments/sheet.hpp"
 #include "ui/history/history_sheet.hpp"
-#include "ui/shell/book_bar.hpp"
 #include "ui/physics/what_if.hpp"
+#include "ui/shell/book_bar.hpp"
 #include "ui/shell/finder.hpp"
 #include "ui/shell/first_run.hpp"
 #include "ui/shell/help.hpp"
@@ -133,13 +133,12 @@ void MainWindow::addActions() {
     all.add(
         {QStringLiteral("help"), tr("Help and keys"), QKeySequence(Qt::Key_F1), QStringLiteral("help"), {}},
         this, [this] { openHelp(); });
-    for (const auto& page : helpPages())
-        all.add({QStringLiteral("help.") + QLatin1String(page.key),
-                 tr("Help: %1").arg(helpWords(page.title)),
-                 {},
-                 QStringLiteral("help"),
-                 {}},
-                this, [this, key = QString::fromLatin1(page.key)] { openHelp(key); });
+    const auto addHelp = [&](const QString& key, const QString& title) {
+        all.add({QStringLiteral("help.") + key, tr("Help: %1").arg(title), {}, QStringLiteral("help"), {}},
+                this, [this, key] { openHelp(key); });
+    };
+    for (const auto& page : helpPages()) addHelp(QString::fromLatin1(page.key), helpWords(page.title));
+    addHelp(QStringLiteral("decides"), Help::tr("States and charts"));
     all.add({QStringLiteral("what-if"),
              tr("What would it lose? Offset, tilt, mode fields"),
              QKeySequence(Qt::CTRL | Qt::Key_W),
