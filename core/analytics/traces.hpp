@@ -11,10 +11,15 @@ class TraceRecorder {
   public:
     /// After the watcher took the arc.
     void note(const Watcher& watcher, std::uint64_t arcNumber);
-    [[nodiscard]] const std::vector<Trace>& traces() const { return traces_; }
+    /// What was watched: without cleave angles in the book there is no line that says they are fine.
+    [[nodiscard]] std::vector<Trace> traces() const;
 
   private:
-    std::vector<Trace> traces_;
+    struct Line {
+        Trace trace;
+        bool watched = false;
+    };
+    std::vector<Line> lines_;
 };
 
 }  // namespace arc::drift
