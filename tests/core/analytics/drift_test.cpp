@@ -146,10 +146,12 @@ TEST(Drift, AFaultThatStaysIsOneSignal) {
     world.fault = Fault::Groove;
     world.sizeDb = 0.08;
     int signals = 0;
-    for (std::uint64_t seed = 1; seed <= 6; ++seed)
-        for (const auto& signal : reportOn(makeLog(world, seed)).strata.front().signals)
+    for (std::uint64_t seed = 1; seed <= 6; ++seed) {
+        const auto report = reportOn(makeLog(world, seed));
+        for (const auto& signal : report.strata.front().signals)
             signals += signal.chart == ChartKind::SingleGroove && signal.channel && *signal.channel >= 4 &&
                        *signal.channel <= 6 && signal.raisedAtArc > 600;
+    }
     EXPECT_EQ(signals, 6);
 }
 
