@@ -40,23 +40,26 @@ struct Background::Job {
     QElapsedTimer since;
     Work work;
     std::function<void()> deliver;
-    // Qt passes tasks and calls from thread to thread by locks of its own; these say the same to checkers of
-    // threads, which cannot see into Qt.
-    std::atomic<bool> begun = false, done = false;
+    std::atomic<bool> done = false;
 };
 
-/// A job on its way through the pool. The job itself is born and dies on the window's thread.
+/// A job on its way through the pool. The job itself is born and dies on the window's thread. Qt passes tasks
+/// and calls from thread to thread by locks of its own; the flags say the same to checkers of threads, which
+/// cannot see into Qt.
 class Background::Task final : public QRunnable {
   public:
     Task(Background& home, Job& job) : m_home(home), m_job(job) {}
+    void made() { m_made.store(true, std::memory_order_release); }
     void run() override {
-        static_cast<void>(m_job.begun.load(std::memory_order_acquire));
+        static_cast<void>(m_made.load(std::memory_order_acquire));
         m_job.deliver = m_job.work(m_job.watch);
         m_job.done.store(true, std::memory_order_release);
         QMetaObject::invokeMethod(&m_home, "collect", Qt::QueuedConnection);
+        m_home.m_left.fetch_add(1, std::memory_order_release);
     }
 
   private:
+    std::atomic<bool> m_made = false;
     Background& m_home;
     Job& m_job;
 };
@@ -71,7 +74,7 @@ Background::~Background() {
     for (const auto& job : m_jobs) job->watch.stop();
     m_pool.clear();
     m_pool.waitForDone();
-    for (const auto& job : m_jobs) static_cast<void>(job->done.load(std::memory_order_acquire));
+    static_cast<void>(m_left.load(std::memory_order_acquire));
 }
 
 int Background::start(QObject* context, const QString& title, Work work, Shown shown) {
@@ -85,7 +88,7 @@ int Background::start(QObject* context, const QString& title, Work work, Shown s
     m_tick.start();
     job->work = std::move(work);
     auto task = std::make_unique<Task>(*this, *job);
-    job->begun.store(true, std::memory_order_release);
+    task->made();
     m_pool.start(task.release());
     return job->id;
 }

@@ -8,6 +8,7 @@
 #include <QThreadPool>
 #include <QTimer>
 
+#include <atomic>
 #include <functional>
 #include <memory>
 #include <vector>
@@ -68,6 +69,7 @@ class Background : public QObject {
     QTimer m_tick;
     std::vector<std::shared_ptr<Job>> m_jobs;
     int m_nextId = 1;
+    std::atomic<unsigned> m_left = 0;  ///< tasks that have left their thread
 };
 
 }  // namespace arc::ui
