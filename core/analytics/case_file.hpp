@@ -43,9 +43,8 @@ struct Trigger {
 };
 
 struct CaseFacts {
-    Explanation raising;  ///< of the statistic that raised the signal
-    double lasting =
-        0;  ///< log-likelihood, from the arcs after the signal, that what raised it lasts; at most 0
+    Explanation raising;      ///< of the statistic that raised the signal
+    double lasting = 0;       ///< log-likelihood, from the arcs after the signal, that it lasts; at most 0
     Explanation step, ramp;   ///< all grooves together: at once, or growing slowly
     Explanation dirt;         ///< all losses larger, growing over tens of arcs, the smallest ones unmoved
     double widening = 0;      ///< log-likelihood for "all losses larger" over "all up by the same"

@@ -158,6 +158,16 @@ std::optional<Cause> partOf(const ActionKey& action) {
     return std::nullopt;
 }
 
+/// What a chart is made for is the first guess when it alarms, as long as it lasts. Wear grows through ups
+/// and downs: a level that sank for some arcs does not speak against it.
+double ofItsChart(Cause cause, ChartKind chart, double lasting) {
+    if (chart == ChartKind::SingleGroove && cause == Cause::Groove)
+        return 2 * madeFor + std::max(lasting, -madeFor);
+    if (chart == ChartKind::CleaveAngle && cause == Cause::Cleaver) return madeFor + lasting;
+    const bool step = cause == Cause::Calibration || cause == Cause::Fibre;
+    return chart == ChartKind::CommonLevel && step ? lasting : 0;
+}
+
 }  // namespace
 
 Verdict decide(const Case& about, const CaseFacts& facts, const PeerFacts& peers, int grooves) {
@@ -172,12 +182,7 @@ Verdict decide(const Case& about, const CaseFacts& facts, const PeerFacts& peers
         if (grooves > 1 && (w.cause == Cause::Calibration || w.cause == Cause::Fibre))
             w.logOdds += std::max(same, 0.0);
     }
-    // What a chart is made for is the first guess when it alarms, as long as it lasts.
-    if (about.chart == ChartKind::SingleGroove)
-        weighed[0].logOdds += 2 * madeFor + std::max(facts.lasting, -madeFor);
-    if (about.chart == ChartKind::CleaveAngle) weighed[3].logOdds += madeFor + facts.lasting;
-    if (about.chart == ChartKind::CommonLevel)
-        for (const auto i : {2, 4}) weighed[i].logOdds += facts.lasting;
+    for (auto& w : weighed) w.logOdds += ofItsChart(w.cause, about.chart, facts.lasting);
     if (const auto part = partOf(about.curedBy))
         for (auto& w : weighed) {
             if (w.cause != *part) continue;

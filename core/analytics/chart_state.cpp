@@ -249,9 +249,9 @@ ChartKind kindOf(const Chart& chart) {
     return ChartKind::CommonLevel;
 }
 
-std::optional<double> seen(const Chart& chart, const Row& row, const Model& model) {
-    const auto c = static_cast<std::size_t>(chart.index);
-    switch (chart.statistic) {
+std::optional<double> seen(Statistic statistic, int index, const Row& row, const Model& model) {
+    const auto c = static_cast<std::size_t>(index);
+    switch (statistic) {
         case Statistic::Common:
             return row.score.common;
         case Statistic::Shift:
@@ -263,10 +263,10 @@ std::optional<double> seen(const Chart& chart, const Row& row, const Model& mode
         case Statistic::Spread:
             return row.score.spread;
         case Statistic::Apart:
-            if (!row.raw.has(chart.index)) return std::nullopt;
+            if (!row.raw.has(index)) return std::nullopt;
             return row.score.apart[c];
         case Statistic::Pair: {
-            if (!row.raw.has(chart.index) || !row.raw.has(chart.index + 1)) return std::nullopt;
+            if (!row.raw.has(index) || !row.raw.has(index + 1)) return std::nullopt;
             // Two grooves of m share the arc's mean: their correlation is -1 / (m - 1).
             const double sd = std::sqrt(2.0 - 2.0 / (model.grooves - 1));
             return (static_cast<double>(row.score.apart[c]) + row.score.apart[c + 1]) / sd;

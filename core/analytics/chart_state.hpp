@@ -28,7 +28,12 @@ struct Chart {
 ChartKind kindOf(const Chart& chart);
 
 /// What the chart sees of an arc; empty when the arc has nothing for it (a missing groove, no angles).
-std::optional<double> seen(const Chart& chart, const Row& row, const Model& model);
+std::optional<double> seen(Statistic statistic, int index, const Row& row, const Model& model);
+/// What a chart, a case or a complaint looks at.
+template <class Looker>
+std::optional<double> seen(const Looker& looker, const Row& row, const Model& model) {
+    return seen(looker.statistic, looker.index, row, model);
+}
 
 /// One-sided upward cumulative sum: max(0, sum + x - offset - k).
 void advance(Chart& chart, double x, std::uint64_t arcNumber);

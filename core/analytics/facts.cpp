@@ -174,14 +174,11 @@ double lastingOf(const Case& about, const Explanation& raising, std::span<const 
     constexpr std::uint64_t followed = 60;
     constexpr double most = 8;
     const bool level = about.statistic == Statistic::Common || about.statistic == Statistic::Shift;
-    Chart like;
-    like.statistic = about.statistic;
-    like.index = about.index;
     const auto job = window[rowOf(window, about.raisedAt)].raw.job;
     double was = 0, before = 0, is = 0, after = 0;
     for (const auto& row : window) {
         const auto number = row.raw.number;
-        const auto x = seen(like, row, model);
+        const auto x = seen(about, row, model);
         if (!x || number < raising.beganAt || number > about.raisedAt + followed) continue;
         if (number <= about.raisedAt)
             was += *x, ++before;

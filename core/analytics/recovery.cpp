@@ -94,12 +94,9 @@ struct Level {
     double n = 0;
 };
 Level levelOf(std::span<const Row> rows, const Complaint& complaint, const Model& model) {
-    Chart like;
-    like.statistic = complaint.statistic;
-    like.index = complaint.index;
     Level level;
     for (const auto& row : rows)
-        if (const auto x = seen(like, row, model)) level.mean += *x, level.n += 1;
+        if (const auto x = seen(complaint, row, model)) level.mean += *x, level.n += 1;
     if (level.n > 0) level.mean /= level.n;
     return level;
 }

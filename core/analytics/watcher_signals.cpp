@@ -129,13 +129,10 @@ Case* Watcher::reopened(const Case& next, const Explanation& why) {
 }
 
 void Watcher::measure(Case& about, std::uint64_t from) const {
-    Chart like;
-    like.statistic = about.statistic;
-    like.index = about.index;
     double sum = 0, square = 0, n = 0;
     for (const auto& row : state_.window)
         if (row.raw.number >= from)
-            if (const auto x = seen(like, row, *state_.model)) sum += *x, square += *x * *x, ++n;
+            if (const auto x = seen(about, row, *state_.model)) sum += *x, square += *x * *x, ++n;
     if (n < 1) return;
     about.level = std::max(leastLevel, sum / n);
     about.noise = n < 5 ? 1.0 : std::max(1.0, square / n - (sum / n) * (sum / n));
@@ -157,16 +154,13 @@ bool Watcher::isNew(const Case& known, const Case& next) const {
     if (next.raisedAt < known.raisedAt + levelGrows) return false;
     // What rose since the known signal: by itself still, or by a step of its own?
     std::vector<double> scores;
-    Chart like;
-    like.statistic = next.statistic;
-    like.index = next.index;
     const std::uint64_t from = std::max(known.raisedAt > beforeSignal ? known.raisedAt - beforeSignal : 0,
                                         next.raisedAt > recentArcs ? next.raisedAt - recentArcs : 0);
     std::size_t after = 1;
     for (const auto& row : state_.window) {
         if (row.raw.number < from) continue;
         if (row.raw.number <= known.raisedAt) after = scores.size() + 1;
-        scores.push_back(seen(like, row, *state_.model).value_or(0.0));
+        scores.push_back(seen(next, row, *state_.model).value_or(0.0));
     }
     if (after + 2 >= scores.size()) return false;
     const double wander = next.statistic == Statistic::Shift
@@ -186,13 +180,10 @@ bool Watcher::isNew(const Case& known, const Case& next) const {
 }
 
 bool Watcher::faded(const Case& known, const Case& next) const {
-    Chart like;
-    like.statistic = known.statistic;
-    like.index = known.index;
     double sum = 0, n = 0;
     for (const auto& row : state_.window)
         if (row.raw.number > known.raisedAt && row.raw.number <= next.zeroAt)
-            if (const auto x = seen(like, row, *state_.model)) sum += *x, ++n;
+            if (const auto x = seen(known, row, *state_.model)) sum += *x, ++n;
     if (n < fadedArcs) return false;
     return sum / n < known.level / 2 ||
            (n >= weakArcs && sum / n < weakLevel && !grooveChart(known.statistic));
@@ -204,10 +195,7 @@ void Watcher::followOpenCases(const Row& row) {
         ++about.rowsSince;
         if (!about.closed && about.rowsSince == static_cast<int>(factsAfter)) about.closed = facts(about);
         if (about.state != SignalState::Open) continue;
-        Chart like;
-        like.statistic = about.statistic;
-        like.index = about.index;
-        const auto x = seen(like, row, *state_.model);
+        const auto x = seen(about, row, *state_.model);
         if (!x) continue;
         if (about.rowsSince == settleArcs || about.rowsSince % settleEvery == 0) settle(about);
         about.backToNormal =
