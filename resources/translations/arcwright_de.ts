@@ -10983,5 +10983,9 @@
         <source>the row is not in this logbook</source>
         <translation>die Zeile ist nicht in diesem Bordbuch</translation>
     </message>
+    <message>
+        <source>Putting the splices in order</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 </TS>

@@ -10983,5 +10983,9 @@
         <source>the row is not in this logbook</source>
         <translation>la fila no está en esta bitácora</translation>
     </message>
+    <message>
+        <source>Putting the splices in order</source>
+        <translation>Ordenando los empalmes</translation>
+    </message>
 </context>
 </TS>

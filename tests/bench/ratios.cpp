@@ -1,10 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // What the program does beside the plainest way of doing the same, in one run:
 //   arc_ratios [READINGS...] [--benchmark_filter=WORDS]
-// (1,000,000 readings when none is given). With several sizes also how each action grows with the log. Trust the
-// ratios, never the times. Needs sqlite3(1) for the import pair.
+// (1,000,000 readings when none is given). With several sizes also how each action grows with the log. Trust
+// the ratios, never the times. Needs sqlite3(1) for the import pair.
 #include <algorithm>
+#include <array>
 #include <benchmark/benchmark.h>
+#include <chrono>
 #include <cmath>
 #include <cstdio>
 #include <cstdlib>
@@ -13,6 +15,9 @@
 #include <map>
 #include <sqlite3.h>
 #include <string>
+#include <sys/syscall.h>
+#include <thread>
+#include <unistd.h>
 #include <vector>
 
 #include "app/closeout_report.hpp"
@@ -22,6 +27,17 @@
 #include "storage/scenario_files.hpp"
 #include "storage/sqlite_logbook.hpp"
 #include "tests/bench/world.hpp"
+
+namespace {
+/// What each flush of a file takes longer than the disk itself needs.
+std::chrono::microseconds flushDelay{0};
+}  // namespace
+
+/// In the place of the C library's: SQLite flushes through it.
+extern "C" int fdatasync(int file) {
+    if (flushDelay.count() > 0) std::this_thread::sleep_for(flushDelay);
+    return static_cast<int>(syscall(SYS_fdatasync, file));
+}
 
 namespace {
 
@@ -145,12 +161,22 @@ void bareInsert(benchmark::State& state, const World& world) {
     sqlite3_finalize(insert);
 }
 
+/// An SSD without a buffered cache takes about this long to flush (value from memory).
+constexpr std::chrono::microseconds laptopFlush{1'000};
+
+template <class Work>
+void withLaptopFlush(const Work& work) {
+    flushDelay = laptopFlush;
+    work();
+    flushDelay = {};
+}
+
 // --- import -----------------------------------------------------------------------------------------------
 
-void import(benchmark::State& state, World& world) {
+void import(benchmark::State& state, World& world, const fs::path& csv) {
     const auto book = world.file("imported.arcbook");
     for (auto _ : state) {
-        world.import(book, world.csv);
+        world.import(book, csv);
         state.PauseTiming();
         for (const auto& entry : fs::directory_iterator(world.folder))
             if (entry.path().filename().string().rfind("imported.arcbook", 0) == 0) fs::remove(entry.path());
@@ -158,8 +184,19 @@ void import(benchmark::State& state, World& world) {
     }
 }
 
-/// Same file, typed columns, two indices that a book cannot do without: by splicer and time, by job and time.
-void shellImport(benchmark::State& state, const World& world) {
+/// Two indices that no logbook can do without.
+constexpr const char* twoIndices =
+    "CREATE INDEX by_splicer ON splice(splicer, time, arc_count);\n"
+    "CREATE INDEX by_job ON splice(job, time);\n";
+/// Those of our own: no splice twice, by splicer, by time, by job, by cleaver, by operator, by fibre names.
+constexpr const char* ourIndices =
+    "CREATE UNIQUE INDEX by_splicer ON splice(splicer, time, arc_count, channel);\n"
+    "CREATE INDEX by_time ON splice(time);\nCREATE INDEX by_job ON splice(job, time);\n"
+    "CREATE INDEX by_cleaver ON splice(cleaver, time);\nCREATE INDEX by_operator ON splice(operator, time);\n"
+    "CREATE INDEX by_names ON splice(fibre_a, fibre_b, time);\n";
+
+/// Same file, typed columns.
+void shellImport(benchmark::State& state, const World& world, const fs::path& csv, const char* indices) {
     const auto file = world.file("shell.sqlite");
     const auto script = world.file("import.sql");
     std::ofstream(script)
@@ -168,9 +205,7 @@ void shellImport(benchmark::State& state, const World& world) {
            "TEXT, channels INTEGER, channel INTEGER, fibre_a TEXT, fibre_b TEXT, loss_db REAL, "
            "cleave_left_deg REAL, cleave_right_deg REAL, arc_count INTEGER, temperature_c REAL, "
            "humidity_pct REAL, pressure_hpa REAL, operator TEXT, attempt INTEGER);\n"
-           "CREATE INDEX by_splicer ON splice(splicer, time, arc_count);\n"
-           "CREATE INDEX by_job ON splice(job, time);\n.mode csv\n.import --skip 1 "
-        << world.csv.string() << " splice\n";
+        << indices << ".mode csv\n.import --skip 1 " << csv.string() << " splice\n";
     const std::string command = "sqlite3 " + file.string() + " < " + script.string() + " > /dev/null";
     for (auto _ : state) {
         if (std::system(command.c_str()) != 0)
@@ -179,6 +214,29 @@ void shellImport(benchmark::State& state, const World& world) {
         for (const char* const suffix : {"", "-wal", "-shm"}) fs::remove(file.string() + suffix);
         state.ResumeTiming();
     }
+}
+
+/// A log of single-fibre splices of four crews, one every two minutes.
+fs::path singleFibreLog(World& world) {
+    constexpr std::uint64_t perClosure = 288, closuresPerJob = 40, crews = 4;
+    const auto csv = world.file("single.splices.csv");
+    std::ofstream out(csv, std::ios::binary);
+    out << "time,splicer,cleaver,job,closure,mode,channels,channel,fibre_a,fibre_b,loss_db,cleave_left_deg,"
+           "cleave_right_deg,arc_count,temperature_c,humidity_pct,pressure_hpa,operator,attempt\n";
+    Instant at = *parseInstant("2001-01-01T00:00:00Z");
+    for (std::uint64_t i = 0; i < world.readings; ++i) {
+        at.ms += 120'000;
+        std::array<std::uint8_t, 3> draw{};
+        world.random.fill(draw.data(), draw.size());
+        const auto crew = std::to_string(i % crews + 1), fibre = std::to_string(i % perClosure + 1);
+        const auto closure = i / perClosure;
+        char readings[60];
+        std::snprintf(readings, sizeof readings, "0.%02d,0.%d,0.%d", draw[0] % 8, draw[1] % 10, draw[2] % 10);
+        out << toIso(at) << ",S-" << crew << ",C-" << crew << ",J-" << closure / closuresPerJob << ",K-"
+            << closure << ",G.652.D-G.652.D,1,1," << fibre << ',' << fibre << ',' << readings << ','
+            << i / crews + 1 << ",18.0,50,1010,crew " << crew << ",1\n";
+    }
+    return csv;
 }
 
 // --- opening ----------------------------------------------------------------------------------------------
@@ -282,6 +340,7 @@ void measure(std::uint64_t readings, Times& times) {
     std::fprintf(stderr, "Making a log of %llu readings …\n", static_cast<unsigned long long>(readings));
     World world(readings);
     const auto job = makeCloseoutBook(world);
+    const auto singles = singleFibreLog(world);
     const auto add = [](const char* name, int rounds, int repetitions, auto work) {
         benchmark::RegisterBenchmark(name, work)
             ->Iterations(rounds)
@@ -297,10 +356,16 @@ void measure(std::uint64_t readings, Times& times) {
     add("step in small", 2000, 5, [&](State& s) { oneMoreArc(s, world, 84); });
     add("save arc in big", 100, 5, [&](State& s) { saveArc(s, world, world.big, 12); });
     add("save arc in small", 100, 5, [&](State& s) { saveArc(s, world, world.small, 12); });
-    add("save splice", 200, 5, [&](State& s) { saveArc(s, world, world.small, 1); });
-    add("bare insert", 200, 5, [&](State& s) { bareInsert(s, world); });
-    add("import", 1, 3, [&](State& s) { import(s, world); });
-    add("sqlite3 .import", 1, 3, [&](State& s) { shellImport(s, world); });
+    add("save splice", 1000, 5, [&](State& s) { saveArc(s, world, world.small, 1); });
+    add("bare insert", 1000, 5, [&](State& s) { bareInsert(s, world); });
+    add("save splice, 1 ms", 500, 5,
+        [&](State& s) { withLaptopFlush([&] { saveArc(s, world, world.small, 1); }); });
+    add("bare insert, 1 ms", 500, 5, [&](State& s) { withLaptopFlush([&] { bareInsert(s, world); }); });
+    add("import", 1, 3, [&](State& s) { import(s, world, world.csv); });
+    add("sqlite3 .import", 1, 3, [&](State& s) { shellImport(s, world, world.csv, twoIndices); });
+    add("import singles", 1, 3, [&](State& s) { import(s, world, singles); });
+    add("singles .import", 1, 3, [&](State& s) { shellImport(s, world, singles, ourIndices); });
+    add("singles .import, two", 1, 3, [&](State& s) { shellImport(s, world, singles, twoIndices); });
     add("open big", 5, 5, [&](State& s) { openBook(s, world, world.big); });
     add("open empty", 5, 5, [&](State& s) { openBook(s, world, world.empty); });
     add("closeout", 1, 3, [&](State& s) { writeCloseout(s, world, job); });
@@ -326,7 +391,12 @@ void printRatios(std::uint64_t readings, Times& times) {
         {"charts, one more arc: this log / 1,000 readings", "step in big", "step in small", 1.2},
         {"saving one arc of 12: this log / 1,000 readings", "save arc in big", "save arc in small", 1.2},
         {"saving one splice / bare committed INSERT", "save splice", "bare insert", 1.3},
-        {"import / sqlite3 .import into an indexed table", "import", "sqlite3 .import", 1.0},
+        {"the same on a disk that takes 1 ms longer to flush", "save splice, 1 ms", "bare insert, 1 ms", 1.3},
+        {"import, ribbons / sqlite3 .import into a table with two indices", "import", "sqlite3 .import", 1.0},
+        {"import, single fibres / sqlite3 .import into a table with our indices", "import singles",
+         "singles .import", 1.0},
+        {"import, single fibres / sqlite3 .import into a table with two indices", "import singles",
+         "singles .import, two", 0},
         {"opening: this log / an empty logbook", "open big", "open empty", 1.5},
         {"closeout of 10,000 splices / as many bytes of CSV", "closeout", "csv from sql", 3.0},
     };

@@ -1,6 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Import: nasty files with their expected counts, the same file twice, stopping in the middle.
-#include "source_dir.hpp"
 #include "storage/intake.hpp"
 
 #include <fstream>
@@ -8,8 +7,10 @@
 #include <rapidcheck/gtest.h>
 #include <sstream>
 
+#include "source_dir.hpp"
 #include "storage/csv_source.hpp"
 #include "storage/csv_values.hpp"
+#include "storage/migrations.hpp"
 #include "storage/sqlite_logbook.hpp"
 #include "storage/verify.hpp"
 #include "tests/support/fakes.hpp"
@@ -34,6 +35,22 @@ class StopAt final : public Progress {
     mutable int left_;
 };
 
+/// Hears the indices being made, and may stop there.
+class IndexWatch final : public Progress {
+  public:
+    enum class At { GoOn, Stop };
+    explicit IndexWatch(At at) : at_(at) {}
+    void report(std::uint64_t, std::uint64_t, std::string_view what) override {
+        heard_ = heard_ || what == "Putting the splices in order";
+    }
+    [[nodiscard]] bool stopRequested() const override { return heard_ && at_ == At::Stop; }
+    [[nodiscard]] bool heard() const { return heard_; }
+
+  private:
+    At at_;
+    bool heard_ = false;
+};
+
 class Crew {
   public:
     Crew() { EXPECT_TRUE(createLogbook(book(), clock, random)); }
@@ -45,7 +62,11 @@ class Crew {
     Result<std::vector<ImportCount>> take(const std::vector<FileToRead>& files,
                                           Purpose purpose = Purpose::Import) {
         NoProgress unwatched;
-        return takeIn({book(), files, purpose, OpenMode::ReadWrite, "Ada"}, clock, random, unwatched);
+        return take(files, purpose, unwatched);
+    }
+    Result<std::vector<ImportCount>> take(const std::vector<FileToRead>& files, Purpose purpose,
+                                          Progress& progress) {
+        return takeIn({book(), files, purpose, OpenMode::ReadWrite, "Ada"}, clock, random, progress);
     }
     Result<ImportCount> takeOne(const std::filesystem::path& file, Purpose purpose = Purpose::Import) {
         return take({{file, {}}}, purpose).map([](std::vector<ImportCount> counts) {
@@ -334,6 +355,65 @@ TEST(Intake, StoppedInTheMiddleLeavesNothingHalfDone) {
     }
     EXPECT_EQ(crew.takeOne(file)->added, 20'000u);
     crew.expectSound();
+}
+
+/// Single-fibre splices, one a minute, as much text as makes indices be built afterwards.
+std::string veryManySplices() {
+    std::string text = "time,splicer,job,closure,mode,fibre_a,fibre_b,loss_db,arc_count,operator,attempt\n";
+    for (int i = 0; i < 20'000; ++i) {
+        char row[120];
+        std::snprintf(row, sizeof row,
+                      "2031-01-%02dT%02d:%02d:00Z,S-%d,J-1,K-1,G.652.D-G.652.D,%d,%d,0.0%d,%d,Ada,1\n",
+                      1 + i / 1'440, i / 60 % 24, i % 60, i % 3, i, i, i % 10, i);
+        text += row;
+    }
+    return text;
+}
+
+TEST(Intake, TheIndicesOfAVeryLargeFileAreMadeAfterwardsAndAreTheSame) {
+    Crew crew;
+    const auto file = crew.write("many.csv", veryManySplices());
+    IndexWatch watch(IndexWatch::At::GoOn);
+    const auto taken = crew.take({{file, {}}}, Purpose::Import, watch);
+    ASSERT_TRUE(taken) << taken.error().sentence();
+    EXPECT_EQ(taken->front().added, 20'000u);
+    EXPECT_TRUE(watch.heard());
+    {
+        Connection connection(crew.book(), Access::ReadOnly);
+        EXPECT_TRUE(hasSchemaOfLogbook(connection));
+    }
+    crew.expectSound();
+    const auto head = crew.head();
+    IndexWatch again(IndexWatch::At::GoOn);
+    const auto twice = crew.take({{file, {}}}, Purpose::Import, again);
+    ASSERT_TRUE(twice) << twice.error().sentence();
+    EXPECT_EQ(twice->front().known, 20'000u);
+    EXPECT_FALSE(again.heard()) << "the logbook has as many arcs as the file may bring";
+    EXPECT_EQ(crew.head(), head);
+}
+
+TEST(Intake, StoppedWhileTheIndicesAreMadeChangesNothing) {
+    Crew crew;
+    const auto head = crew.head();
+    const auto file = crew.write("many.csv", veryManySplices());
+    IndexWatch watch(IndexWatch::At::Stop);
+    const auto taken = crew.take({{file, {}}}, Purpose::Import, watch);
+    ASSERT_FALSE(taken);
+    EXPECT_EQ(taken.error().code, ProblemCode::Cancelled);
+    EXPECT_EQ(crew.head(), head);
+    Connection connection(crew.book(), Access::ReadOnly);
+    EXPECT_TRUE(hasSchemaOfLogbook(connection));
+}
+
+TEST(Intake, AStrangersIndexIsNeitherDroppedNorRun) {
+    Crew crew;
+    Connection(crew.book(), Access::ReadWrite).execute("CREATE INDEX theirs ON arc(channels)");
+    IndexWatch watch(IndexWatch::At::GoOn);
+    const auto taken = crew.take({{crew.write("many.csv", veryManySplices()), {}}}, Purpose::Import, watch);
+    ASSERT_TRUE(taken) << taken.error().sentence();
+    EXPECT_FALSE(watch.heard());
+    Connection connection(crew.book(), Access::ReadOnly);
+    EXPECT_EQ(connection.number("SELECT count(*) FROM sqlite_schema WHERE name = 'theirs'"), 1);
 }
 
 TEST(Intake, AFileOfNothingButUnreadableRowsIsRefused) {

@@ -56,6 +56,7 @@ constexpr const char* list[] = {
     QT_TRANSLATE_NOOP("phrases", "Remove one of them"),
     QT_TRANSLATE_NOOP("phrases", "columns that are not read: {columns}"),
     QT_TRANSLATE_NOOP("phrases", "Reading {file}"),
+    QT_TRANSLATE_NOOP("phrases", "Putting the splices in order"),
     QT_TRANSLATE_NOOP("phrases", "not one of the first 1,000 rows can be read; the first: {~why}"),
     QT_TRANSLATE_NOOP("phrases", "Check that this is the right file; nothing was changed"),
     QT_TRANSLATE_NOOP("phrases", "the row has {#fields} fields, the header names {#named}"),
