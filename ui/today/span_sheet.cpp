@@ -122,15 +122,30 @@ void SpanSheet::begin(JobId job) {
     m_job.reset();
     if (const auto jobs = m_session.take(m_session.book().jobs()))
         if (const auto found = std::ranges::find(*jobs, job, &Job::id); found != jobs->end()) m_job = *found;
-    if (!m_job) return;
-    m_which->setCurrentIndex(-1);
+    if (m_job) startOver();
+}
+
+void SpanSheet::startOver() {
+    m_which->setCurrentIndex(0);
+    m_asFilled = fields();
     readBook();
     readRecord();
     m_which->setFocus(Qt::OtherFocusReason);
 }
 
+QStringList SpanSheet::fields() const {
+    QStringList all{m_cable->currentText()};
+    for (const auto* line : {m_label, m_from, m_to, m_length, m_closures}) all << line->text();
+    return all;
+}
+
+/// What somebody is typing stays, whoever else writes meanwhile.
 void SpanSheet::readBook() {
-    const QString chosen = m_which->currentIndex() > 0 ? m_which->currentText() : QString();
+    const bool typing = fields() != m_asFilled;
+    const QString cableNow = m_cable->currentText();
+    std::optional<SpanId> chosen;
+    if (const int index = m_which->currentIndex() - 1; index >= 0)
+        chosen = m_ground.spans[static_cast<std::size_t>(index)].id;
     m_ground = SpanGround{};
     m_ground.job = m_job->id;
     if (auto cables = m_session.take(m_session.book().cables(m_job->id)))
@@ -144,8 +159,14 @@ void SpanSheet::readBook() {
     m_cable->clear();
     m_cable->addItem(tr("none, or several"));
     for (const auto& cable : m_ground.cables) m_cable->addItem(text::words(cable.label));
-    m_which->setCurrentIndex(std::max(0, m_which->findText(chosen)));
-    fill();
+    const auto again =
+        std::ranges::find(m_ground.spans, chosen, [](const Span& s) { return std::optional(s.id); });
+    m_which->setCurrentIndex(
+        again == m_ground.spans.end() ? 0 : static_cast<int>(again - m_ground.spans.begin()) + 1);
+    if (!typing) return fill();
+    m_filled = m_which->currentIndex();
+    m_cable->setCurrentIndex(std::max(0, m_cable->findText(cableNow)));
+    check();
 }
 
 /// In the background: a job may be long.
@@ -175,13 +196,17 @@ void SpanSheet::readRecord() {
 
 void SpanSheet::fill() {
     m_filled = m_which->currentIndex();
-    const int index = m_which->currentIndex() - 1;
-    if (index < 0) {
+    if (m_filled > 0) {
+        fillFrom(m_ground.spans[static_cast<std::size_t>(m_filled - 1)]);
+    } else {
         for (auto* line : {m_label, m_from, m_to, m_length, m_closures}) line->clear();
         m_cable->setCurrentIndex(0);
-        return m_said->clear();
     }
-    const auto& span = m_ground.spans[static_cast<std::size_t>(index)];
+    m_asFilled = fields();
+    check();
+}
+
+void SpanSheet::fillFrom(const Span& span) {
     m_label->setText(text::words(span.label));
     m_from->setText(text::words(endToText(span.from, m_ground.closures)));
     m_to->setText(text::words(endToText(span.to, m_ground.closures)));
@@ -191,7 +216,6 @@ void SpanSheet::fill() {
         std::ranges::find_if(m_ground.cables, [&](const Cable& c) { return span.cable == c.id; });
     m_cable->setCurrentIndex(
         cable == m_ground.cables.end() ? 0 : static_cast<int>(cable - m_ground.cables.begin()) + 1);
-    check();
 }
 
 void SpanSheet::choose(const QString& label) {
@@ -275,11 +299,8 @@ void SpanSheet::accept() {
         return say(tr("Nothing is changed."), QStringLiteral("watch"));
     const QString label = text::words(span->label);
     if (!save({*span}, tr("span %1 of job %2").arg(label, text::words(m_job->label)))) return;
-    m_which->setCurrentIndex(0);
-    readBook();
-    readRecord();
+    startOver();
     say(tr("Span %1 is saved.").arg(label), QStringLiteral("steady"));
-    m_which->setFocus(Qt::OtherFocusReason);
 }
 
 void SpanSheet::remove() {
@@ -288,11 +309,8 @@ void SpanSheet::remove() {
     const Span span = m_ground.spans[static_cast<std::size_t>(index)];
     const QString label = text::words(span.label);
     if (!save({Withdrawal{span.id.uuid, "removed"}}, tr("span %1 taken back").arg(label))) return;
-    m_which->setCurrentIndex(0);
-    readBook();
-    readRecord();
+    startOver();
     say(tr("Span %1 is taken back; its closures are as they were.").arg(label), QStringLiteral("steady"));
-    m_which->setFocus(Qt::OtherFocusReason);
 }
 
 void SpanSheet::chooseTable() {

@@ -33,9 +33,12 @@ class SpanSheet : public QWidget {
     bool eventFilter(QObject* watched, QEvent* event) override;
 
   private:
+    void startOver();
     void readBook();
     void readRecord();
+    [[nodiscard]] QStringList fields() const;
     void fill();
+    void fillFrom(const Span& span);
     void choose(const QString& label);
     [[nodiscard]] Result<Span> typed() const;
     void check();
@@ -50,7 +53,8 @@ class SpanSheet : public QWidget {
     std::optional<Job> m_job;
     SpanGround m_ground;
     int m_reading = 0;
-    int m_filled = -1;  ///< what the fields were filled from
+    int m_filled = -1;       ///< what the fields were filled from
+    QStringList m_asFilled;  ///< and what stood there then
     SpanTable* m_rows;
     QTableView* m_table;
     QLabel* m_note;

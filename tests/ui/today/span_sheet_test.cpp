@@ -87,6 +87,11 @@ class Spans : public testing::Test {
         return table->index(row, column).data().toString();
     }
     std::vector<Span> spans() { return rig.reopened()->spans(crew.job).value(); }
+    QLineEdit* field(const QString& name) {
+        for (auto* one : sheet()->findChildren<QLineEdit*>())
+            if (one->accessibleName() == name) return one;
+        return nullptr;
+    }
     bool says(const QString& words) {
         for (auto* label : sheet()->findChildren<QLabel*>())
             if (label->text().contains(words)) return true;
@@ -162,13 +167,43 @@ TEST_F(Spans, ChoosingAgainWhatIsChosenClearsNothing) {
     QComboBox* which = nullptr;
     for (auto* one : page->findChildren<QComboBox*>())
         if (one->accessibleName() == "Span") which = one;
-    QLineEdit* label = nullptr;
-    for (auto* one : page->findChildren<QLineEdit*>())
-        if (one->accessibleName() == "Span label") label = one;
+    QLineEdit* const label = field("Span label");
     ASSERT_TRUE(which && label);
     QTest::keyClicks(label, "West");
     Q_EMIT which->activated(which->currentIndex());
     EXPECT_EQ(label->text(), "West");
+}
+
+TEST_F(Spans, WhatIsTypedStaysWhenSomebodyElseWrites) {
+    open();
+    type({"West", "rack 1", "HR-17", "", "12.5", "HR-17"});
+    ASSERT_TRUE(settled());
+    QTest::keyClick(QApplication::focusWidget(), Qt::Key_Down);
+    auto* length = field("Length, km");
+    ASSERT_EQ(length->text(), "12.500");
+    length->setFocus();
+    length->selectAll();
+    QTest::keyClicks(length, "13");
+    // The same span gets another name meanwhile, and the job another span before it.
+    Span west = spans()[0];
+    west.label = "Ouest";
+    Span east;
+    east.id = session->newId<SpanId>();
+    east.job = crew.job;
+    east.label = "East";
+    east.closures = {other};
+    east.from.closure = crew.closure;
+    east.to.name = "rack 2";
+    ASSERT_TRUE(session->save({west, east}, Undo::No, {}, "by another"));
+    ASSERT_TRUE(settled());
+    EXPECT_EQ(length->text(), "13");
+    EXPECT_EQ(field("Span label")->text(), "West");
+    QTest::keyClick(length, Qt::Key_Return, Qt::ControlModifier);
+    ASSERT_TRUE(settled());
+    ASSERT_EQ(spans().size(), 2u) << "the span that was chosen is changed, not made a second time";
+    EXPECT_TRUE(std::ranges::any_of(
+        spans(), [&](const Span& span) { return span.id == west.id && span.lengthKm == 13.0; }));
+    EXPECT_EQ(field("Length, km")->text(), "") << "saved, the next one begins empty";
 }
 
 TEST_F(Spans, ComeFromATable) {
