@@ -28,7 +28,7 @@ MUTANTS = [  # what is broken, file, text that is there once, text instead
     ("lower CUSUM adds like the upper", "core/analytics/classical_charts.cpp", "down - (x - target) - k", "down + (x - target) - k"),
     ("individuals limits at two sigma", "core/analytics/classical_charts.cpp", "limits.mean + 3 * limits.meanMovingRange / d2", "limits.mean + 2 * limits.meanMovingRange / d2"),
     ("agreement divides by n", "core/analytics/agreement.cpp", "std::sqrt(squares / (n - 1))", "std::sqrt(squares / n)"),
-    ("offset costs half", "core/optics/splice_loss.cpp", "decibelsPerNeper * 2 * (meeting.offsetUm", "decibelsPerNeper * (meeting.offsetUm"),
+    ("offset costs half", "core/optics/splice_loss.cpp", "decibelsPerNeper * 2 * meeting.offsetUm", "decibelsPerNeper * meeting.offsetUm"),
     ("one-way reading tilts the wrong way", "core/optics/splice_loss.cpp", "std::log10(to.diameterUm / from.diameterUm)", "std::log10(from.diameterUm / to.diameterUm)"),
     ("two-way mean is the sum", "core/optics/splice_loss.cpp", "0.5 * (decibels(*aToB) + decibels(*bToA))", "1.0 * (decibels(*aToB) + decibels(*bToA))"),
     ("far upper tails lose their digits", "core/stats/normal.cpp", "if (a > 0) return", "if (a > 1e9) return"),
@@ -78,7 +78,7 @@ def main():
         """The first test that fails, or None."""
         for program in programs:
             try:
-                run = subprocess.run([os.path.join(build, "tests", program), "--gtest_brief=1"], capture_output=True,
+                run = subprocess.run([os.path.join(build, "tests", program), "--gtest_brief=1", "--gtest_fail_fast"], capture_output=True,
                                      text=True, timeout=900)
             except subprocess.TimeoutExpired:
                 return program + " (no end)"
