@@ -61,7 +61,7 @@ class Collector {
                 };
                 if (!std::ranges::any_of(item.before, isIt) && !std::ranges::any_of(item.during, isIt))
                     continue;
-                const std::string where = item.tool.label + ", " + one.action + " of " + toIso(one.at);
+                const std::string where = item.tool.label + ", care " + one.action + " of " + toIso(one.at);
                 if (auto done = of(one.id.uuid, where); !done) return done;
             }
         }

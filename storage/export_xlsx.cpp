@@ -345,6 +345,24 @@ lxw_error writeMeasured(lxw_workbook* book, const Styles& styles, const Record& 
     return sheet.worst();
 }
 
+lxw_error writeAttachments(lxw_workbook* book, const Styles& styles, const Record& record) {
+    Sheet sheet(book, "Photos and notes", styles,
+                {{"File beside this workbook", 40},
+                 {"Name", 30},
+                 {"Media type", 16},
+                 {"Belongs to", 50},
+                 {"Bytes", 12},
+                 {"SHA-256", 68}});
+    for (const AttachedFile& file : record.attachments) {
+        for (const auto* text : {&file.file, &file.name, &file.mediaType, &file.where}) sheet.text(*text);
+        sheet.number(static_cast<double>(file.bytes));
+        sheet.text(file.sha256);
+        sheet.nextRow();
+    }
+    sheet.finish();
+    return sheet.worst();
+}
+
 }  // namespace
 
 Result<void> writeRecordXlsx(const Record& record, const std::filesystem::path& file) {
@@ -362,7 +380,8 @@ Result<void> writeRecordXlsx(const Record& record, const std::filesystem::path& 
     workbook_set_properties(book, &properties);
     const Styles styles = stylesOf(book);
     lxw_error worst = LXW_NO_ERROR;
-    for (auto* part : {writeSummary, writeSplices, writeExceptions, writeEquipment, writeMeasured})
+    for (auto* part :
+         {writeSummary, writeSplices, writeExceptions, writeEquipment, writeMeasured, writeAttachments})
         if (const lxw_error error = part(book, styles, record); error != LXW_NO_ERROR) worst = error;
     if (const lxw_error closed = workbook_close(book); closed != LXW_NO_ERROR) worst = closed;
     if (worst != LXW_NO_ERROR)

@@ -763,6 +763,26 @@
         <source>Average %1 dB, agreed %2 dB.</source>
         <translation>Mittel %1 dB, vereinbart %2 dB.</translation>
     </message>
+    <message>
+        <source>Photos and notes</source>
+        <translation type="unfinished">Fotos und Notizen</translation>
+    </message>
+    <message>
+        <source>File beside this paper</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Belongs to</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bytes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>SHA-256 begins</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>arc::print::Sheet</name>
@@ -10985,6 +11005,18 @@
     </message>
     <message>
         <source>Putting the splices in order</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>closure {label}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{closure}, splice of {time} on {splicer}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{tool}, care {action} of {time}</source>
         <translation type="unfinished"></translation>
     </message>
 </context>

@@ -763,6 +763,26 @@
         <source>Average %1 dB, agreed %2 dB.</source>
         <translation>Media %1 dB, acordada %2 dB.</translation>
     </message>
+    <message>
+        <source>Photos and notes</source>
+        <translation>Fotos y notas</translation>
+    </message>
+    <message>
+        <source>File beside this paper</source>
+        <translation>Archivo junto a este papel</translation>
+    </message>
+    <message>
+        <source>Belongs to</source>
+        <translation>Pertenece a</translation>
+    </message>
+    <message>
+        <source>Bytes</source>
+        <translation>Bytes</translation>
+    </message>
+    <message>
+        <source>SHA-256 begins</source>
+        <translation>SHA-256 empieza por</translation>
+    </message>
 </context>
 <context>
     <name>arc::print::Sheet</name>
@@ -10986,6 +11006,18 @@
     <message>
         <source>Putting the splices in order</source>
         <translation>Ordenando los empalmes</translation>
+    </message>
+    <message>
+        <source>closure {label}</source>
+        <translation>caja {label}</translation>
+    </message>
+    <message>
+        <source>{closure}, splice of {time} on {splicer}</source>
+        <translation>{closure}, empalme del {time} en {splicer}</translation>
+    </message>
+    <message>
+        <source>{tool}, care {action} of {time}</source>
+        <translation>{tool}, cuidado {action} del {time}</translation>
     </message>
 </context>
 </TS>

@@ -193,7 +193,7 @@ TEST_F(CloseoutCommand, PhotosAndNotesLieBesideTheRecordNamedWithTheirHashes) {
                                          "attachment-003-groove.jpg"};
     const std::vector<std::string> where{"closure HR-17",
                                          "HR-17, splice of 2031-03-03T08:10:00+01:00 on S-01",
-                                         "S-01, groove_clean of 2031-03-03T07:00:00+01:00"};
+                                         "S-01, care groove_clean of 2031-03-03T07:00:00+01:00"};
     for (std::size_t i = 0; i < files.size(); ++i) {
         const json& one = data["attachments"][i];
         const std::string file = one["file"];
@@ -208,6 +208,17 @@ TEST_F(CloseoutCommand, PhotosAndNotesLieBesideTheRecordNamedWithTheirHashes) {
     }
     EXPECT_EQ(test::contents(record / files[0]), photo);
     EXPECT_EQ(data["attachments"][1]["name"], "../Übergabe.txt") << "as it was attached";
+    // The paper and the workbook name them too.
+    const auto pages = pdfText(folder("draft"));
+    EXPECT_NE(pages.find("Photos and notes"), std::string::npos);
+    for (const json& one : data["attachments"]) {
+        EXPECT_NE(pages.find(one["sha256"].get<std::string>().substr(0, 16)), std::string::npos) << one;
+        EXPECT_NE(pages.find(one["file"].get<std::string>()), std::string::npos) << one;
+    }
+    const auto cells = shell("unzip -p '" + (record / "record.xlsx").string() + "' xl/sharedStrings.xml");
+    for (const json& one : data["attachments"])
+        for (const char* const key : {"file", "name", "where", "sha256"})
+            EXPECT_NE(cells.text.find(one[key].get<std::string>()), std::string::npos) << key;
     const auto schema = shell("python3 -m jsonschema -i '" + (record / "record.json").string() +
                               "' '" ARC_SOURCE_DIR "/resources/closeout/closeout-record-1.schema.json'");
     EXPECT_EQ(schema.code, 0) << schema.text;

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The parts of the printed closeout record, in the order they are read: cover, summary, exceptions, tools,
-// link budget, cautions and signatures, then a table per closure.
+// link budget, photos and notes, cautions and signatures, then a table per closure.
 #pragma once
 #include "core/closeout/record.hpp"
 #include "ui/print/sheet.hpp"
@@ -13,6 +13,8 @@ void summaryPart(Sheet& sheet, const closeout::Record& record);
 void exceptionsPart(Sheet& sheet, const closeout::Record& record);
 void equipmentPart(Sheet& sheet, const closeout::Record& record);
 void budgetPart(Sheet& sheet, const closeout::Record& record);
+/// Nothing when there are none.
+void attachmentsPart(Sheet& sheet, const closeout::Record& record);
 void signaturePart(Sheet& sheet, const closeout::Record& record);
 /// Answers false when it was stopped.
 bool closureTables(Sheet& sheet, const closeout::Record& record, Progress& progress);

@@ -356,6 +356,24 @@ void budgetPart(Sheet& sheet, const Record& record) {
     }
 }
 
+void attachmentsPart(Sheet& sheet, const Record& record) {
+    if (record.attachments.empty()) return;
+    constexpr std::size_t shownOfHash = 16;
+    sheet.section(sheet.tr("Photos and notes"), 30);
+    Table table(sheet, "",
+                {{sheet.tr("File beside this paper"), 62},
+                 {sheet.tr("Belongs to"), sheet.width() - 62 - 20 - 32, Across::Left, Fit::Wrap},
+                 {sheet.tr("SHA-256 begins"), 32},
+                 {sheet.tr("Bytes"), 20, Across::Right}},
+                7.5);
+    for (const AttachedFile& file : record.attachments)
+        table.row({{words(file.file)},
+                   {sheet.tongue().spoken(file.where)},
+                   {words(file.sha256.substr(0, shownOfHash))},
+                   {count(file.bytes)}});
+    table.end();
+}
+
 bool closureTables(Sheet& sheet, const Record& record, Progress& progress) {
     const int places = lossPlaces(record);
     const std::size_t total = spliceCount(record);

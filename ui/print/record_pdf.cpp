@@ -50,6 +50,7 @@ Layout paint(QPdfWriter& writer, const Tongue& in, const closeout::Record& recor
     exceptionsPart(sheet, record);
     equipmentPart(sheet, record);
     budgetPart(sheet, record);
+    attachmentsPart(sheet, record);
     signaturePart(sheet, record);
     if (!closureTables(sheet, record, progress)) return {};
     return {sheet.page(), sheet.contents()};
