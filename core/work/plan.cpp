@@ -8,6 +8,7 @@
 #include <set>
 #include <utility>
 
+#include "core/work/small_table.hpp"
 #include "core/work/trim.hpp"
 
 namespace arc {
@@ -153,40 +154,25 @@ Result<SplicePlan> planFromText(std::string_view text) {
 }
 
 Result<SplicePlan> planFromCsv(std::string_view csv) {
-    if (csv.starts_with("\xEF\xBB\xBF")) csv.remove_prefix(3);
+    const SmallTable table = smallTable(csv);
+    if (table.headerLine == 0)
+        return fail(ProblemCode::BadInput, "the file is empty", {},
+                    "Begin the file with the line fibre_a,fibre_b");
+    if (!table.columns.contains("fibre_a") || !table.columns.contains("fibre_b"))
+        return fail(ProblemCode::BadInput, "the header has no fibre_a and fibre_b",
+                    lineWords(table.headerLine), "Begin the file with the line fibre_a,fibre_b");
     PlanBuilder builder;
-    std::size_t line = 0;
-    std::optional<std::size_t> columnA, columnB;
-    char separator = ',';
-    for (const auto row : split(csv, "\n")) {
-        ++line;
-        if (row.empty()) continue;
-        const std::string where = "line " + std::to_string(line);
-        if (!columnA) {
-            for (const char candidate : {';', '\t'})
-                if (row.find(candidate) != std::string_view::npos) separator = candidate;
-            const auto names = split(row, std::string_view(&separator, 1));
-            for (std::size_t i = 0; i < names.size(); ++i) {
-                if (names[i] == "fibre_a") columnA = i;
-                if (names[i] == "fibre_b") columnB = i;
-            }
-            if (!columnA || !columnB)
-                return fail(ProblemCode::BadInput, "the header has no fibre_a and fibre_b", where,
-                            "Begin the file with the line fibre_a,fibre_b");
-            continue;
-        }
-        const auto cells = split(row, std::string_view(&separator, 1));
-        if (cells.size() <= std::max(*columnA, *columnB)) return wrong("a column is missing", where);
-        const auto fibreA = readFibre(cells[*columnA], where + ", fibre_a");
+    for (const auto& row : table.rows) {
+        const std::string where = lineWords(row.line);
+        const auto a = table.cell(row, "fibre_a"), b = table.cell(row, "fibre_b");
+        if (!a || !b) return wrong("a column is missing", where);
+        const auto fibreA = readFibre(*a, where + ", fibre_a");
         if (!fibreA) return tl::unexpected(fibreA.error());
-        const auto fibreB = readFibre(cells[*columnB], where + ", fibre_b");
+        const auto fibreB = readFibre(*b, where + ", fibre_b");
         if (!fibreB) return tl::unexpected(fibreB.error());
         if (const auto added = builder.add({*fibreA, *fibreB}, where); !added)
             return tl::unexpected(added.error());
     }
-    if (!columnA)
-        return fail(ProblemCode::BadInput, "the file is empty", {},
-                    "Begin the file with the line fibre_a,fibre_b");
     return builder.take();
 }
 

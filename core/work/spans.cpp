@@ -3,9 +3,9 @@
 
 #include <algorithm>
 #include <charconv>
-#include <map>
 #include <utility>
 
+#include "core/work/small_table.hpp"
 #include "core/work/trim.hpp"
 
 namespace arc {
@@ -60,25 +60,6 @@ tl::unexpected<Problem> wrong(std::string what, std::string where = {}) {
 tl::unexpected<Problem> noClosure(std::string_view label) {
     return fail(ProblemCode::NotFound, "this job has no closure " + std::string(label.substr(0, 60)), "",
                 "Write the closures like \"HR-01 to HR-05, HR-07\"");
-}
-
-/// Cells of one line; quotes as in RFC 4180, without line breaks inside.
-std::vector<std::string> cellsOf(std::string_view line, char separator) {
-    std::vector<std::string> cells(1);
-    bool quoted = false;
-    for (std::size_t i = 0; i < line.size(); ++i) {
-        const char c = line[i];
-        if (quoted && c == '"' && i + 1 < line.size() && line[i + 1] == '"')
-            cells.back() += line[++i];
-        else if (c == '"')
-            quoted = !quoted;
-        else if (c == separator && !quoted)
-            cells.emplace_back();
-        else
-            cells.back() += c;
-    }
-    for (auto& cell : cells) cell = std::string(trim(cell));
-    return cells;
 }
 
 std::optional<double> kilometres(std::string text) {
@@ -199,36 +180,19 @@ Result<void> spanFits(const Span& span, std::span<const Span> others, std::span<
 
 Result<std::vector<Span>> spansFromCsv(std::string_view csv, const SpanGround& ground,
                                        const std::function<SpanId()>& newId) {
-    if (csv.starts_with("\xEF\xBB\xBF")) csv.remove_prefix(3);
-    std::map<std::string, std::size_t, std::less<>> columns;
+    const SmallTable table = smallTable(csv);
+    const char* const begin = "Begin the file with the line span,from,to,cable,length_km,closures";
+    if (table.headerLine == 0) return fail(ProblemCode::BadInput, "the file is empty", {}, begin);
+    for (const char* name : {"span", "from", "to"})
+        if (!table.columns.contains(name))
+            return fail(ProblemCode::BadInput, std::string("the header has no column ") + name,
+                        lineWords(table.headerLine), begin);
     std::vector<Span> spans;
     std::vector<Span> all = ground.spans;
-    char separator = ',';
-    for (std::size_t line = 1; !csv.empty(); ++line) {
-        const auto end = csv.find('\n');
-        const std::string_view row = csv.substr(0, end);
-        csv = end == std::string_view::npos ? std::string_view{} : csv.substr(end + 1);
-        if (trim(row).empty()) continue;
-        const std::string where = "line " + std::to_string(line);
-        if (columns.empty()) {
-            for (const char candidate : {';', '\t'})
-                if (row.find(candidate) != std::string_view::npos) separator = candidate;
-            const auto names = cellsOf(row, separator);
-            for (std::size_t i = 0; i < names.size(); ++i) columns.emplace(names[i], i);
-            for (const char* name : {"span", "from", "to"})
-                if (!columns.contains(name))
-                    return fail(ProblemCode::BadInput, std::string("the header has no column ") + name, where,
-                                "Begin the file with the line span,from,to,cable,length_km,closures");
-            continue;
-        }
-        const auto cells = cellsOf(row, separator);
-        auto span = spanOf(
-            [&](const char* name) {
-                const auto found = columns.find(name);
-                return found == columns.end() || found->second >= cells.size() ? std::string()
-                                                                               : cells[found->second];
-            },
-            ground, newId);
+    for (const auto& row : table.rows) {
+        const std::string where = lineWords(row.line);
+        auto span =
+            spanOf([&](const char* name) { return table.cell(row, name).value_or(""); }, ground, newId);
         if (!span) return wrong(span.error().what, where);
         if (std::ranges::find(spans, span->label, &Span::label) != spans.end())
             return wrong("span " + span->label + " is in the file twice", where);
@@ -236,9 +200,6 @@ Result<std::vector<Span>> spansFromCsv(std::string_view csv, const SpanGround& g
         all.push_back(*span);
         spans.push_back(std::move(*span));
     }
-    if (columns.empty())
-        return fail(ProblemCode::BadInput, "the file is empty", {},
-                    "Begin the file with the line span,from,to,cable,length_km,closures");
     for (const Span& span : spans)
         if (const auto fits = spanFits(span, all, ground.closures); !fits)
             return tl::unexpected(fits.error());

@@ -69,6 +69,8 @@ TEST(Plan, csvReadsByColumnName) {
     EXPECT_FALSE(planFromCsv("a,b\n1,2\n"));
     EXPECT_EQ(planFromCsv("fibre_a,fibre_b\n1,2\n1,3\n").error().where, "line 3");
     EXPECT_EQ(planFromCsv("fibre_a,fibre_b\n1\n").error().what, "a column is missing");
+    EXPECT_EQ(*planFromCsv("\"fibre_a\";\"fibre_b\"\r\n\"1\";\"25\"\r\n\"2\";\"26\"\r\n"), expected)
+        << "as a spreadsheet quotes";
 }
 
 TEST(Plan, cablesAndTraysMustHoldIt) {
