@@ -79,7 +79,7 @@ def main():
         for program in programs:
             try:
                 run = subprocess.run([os.path.join(build, "tests", program), "--gtest_brief=1", "--gtest_fail_fast"], capture_output=True,
-                                     text=True, timeout=900)
+                                     text=True, timeout=300)
             except subprocess.TimeoutExpired:
                 return program + " (no end)"
             failed = [line.split("]")[1].split("(")[0].strip() for line in run.stdout.splitlines() if "FAILED  ]" in line]
