@@ -18,7 +18,7 @@ class InLanguage {
     ~InLanguage() {
         ui::text::speak(*qApp, ui::text::Language::English);
         for (auto* one : qApp->findChildren<QTranslator*>(QString(), Qt::FindDirectChildrenOnly)) delete one;
-        QLocale::setDefault(QLocale::c());
+        QLocale::setDefault(m_before);
     }
     InLanguage(const InLanguage&) = delete;
     InLanguage& operator=(const InLanguage&) = delete;
@@ -26,6 +26,9 @@ class InLanguage {
     [[nodiscard]] const ui::text::Phrasebook& phrasebook() const {
         return ui::text::currentTranslator()->phrasebook();
     }
+
+  private:
+    QLocale m_before;
 };
 
 /// Stands behind the translations and notes what nobody had words for. Make it before InLanguage.

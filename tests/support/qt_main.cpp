@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <QApplication>
+#include <QLocale>
 
 #include <gtest/gtest.h>
 
@@ -12,6 +13,8 @@ int main(int argc, char** argv) {
     if (platform.isEmpty() || platform == "offscreen")
         qputenv("QT_QPA_PLATFORM", "offscreen:configfile=" ARC_SOURCE_DIR "/tests/support/screen.json");
     QApplication application(argc, argv);
+    // Numbers as the tests write them, whatever the machine speaks.
+    QLocale::setDefault(QLocale(QLocale::English));
     testing::InitGoogleTest(&argc, argv);
     return RUN_ALL_TESTS();
 }

@@ -13,7 +13,8 @@ using namespace arc::literals;
 class Format : public testing::Test {
   protected:
     void SetUp() override { QLocale::setDefault(QLocale(QLocale::English, QLocale::UnitedKingdom)); }
-    void TearDown() override { QLocale::setDefault(QLocale::c()); }
+    void TearDown() override { QLocale::setDefault(before); }
+    QLocale before;
 };
 
 Instant at(const char* iso) {
