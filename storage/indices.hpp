@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Indices left out while very many rows are written and made in one go afterwards, which takes half of the
-// time. Both happen in the caller's transaction: whoever reads meanwhile, and whoever does not come to the
-// commit, has the old ones.
+// Indices left out while very many rows are written and made in one go afterwards, which costs less than keeping them in
+// step. Both happen in the caller's transaction: whoever reads meanwhile has the old ones, and so has the book when it
+// does not come to the commit.
 #pragma once
 #include <string>
 #include <vector>
