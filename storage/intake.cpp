@@ -283,7 +283,8 @@ Result<std::vector<ImportCount>> takeIn(const IntakeRequest& request, Clock& clo
             connection.execute("PRAGMA cache_size = -16384");
             WriteTransaction transaction(connection);
             std::vector<std::string> indices;
-            if (bringsManyArcs(request.files, connection)) indices = dropIndices(connection, "arc");
+            if (request.purpose == Purpose::Import && bringsManyArcs(request.files, connection))
+                indices = dropIndices(connection, "arc");
             Ledger ledger(connection, clock, random);
             KitFinder kit(connection, ledger);
             for (const FileToRead& file : request.files)
