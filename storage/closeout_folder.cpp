@@ -209,16 +209,13 @@ std::string sentence(const VerifiedCloseout& verified, const fs::path& config) {
     if (manifest.number) text += " no. " + std::to_string(*manifest.number);
     text += ", made " + manifest.madeAt + ": all " + std::to_string(manifest.files.size()) +
             " files are as signed by ";
-    const auto devices = knownDevices(config);
-    const auto known = devices ? std::ranges::find(*devices, manifest.device, &KnownDevice::key)
-                               : std::vector<KnownDevice>::const_iterator{};
     std::error_code error;
     const bool hasOwn = fs::exists(config / "device.key", error);
     const auto own = hasOwn ? deviceKey(config) : Result<DeviceKey>(fail(ProblemCode::NotFound, "none"));
     if (own && own->publicKey == manifest.device)
         text += "this device";
-    else if (devices && known != devices->end())
-        text += "the known device " + known->name;
+    else if (const auto name = acceptedName(config, manifest.device))
+        text += "the known device " + *name;
     else
         text += "a device that is not in your list of known devices";
     return text + " (key " + fingerprint(manifest.device) + ").";

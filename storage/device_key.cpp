@@ -184,6 +184,13 @@ Result<std::vector<KnownDevice>> knownDevices(const std::filesystem::path& folde
     return devices;
 }
 
+std::optional<std::string> acceptedName(const std::filesystem::path& folder, const PublicKey& key) {
+    const auto devices = knownDevices(folder);
+    if (!devices) return std::nullopt;
+    const auto found = std::ranges::find(*devices, key, &KnownDevice::key);
+    return found == devices->end() ? std::nullopt : std::optional(found->name);
+}
+
 Result<void> acceptDevice(const std::filesystem::path& folder, const PublicKey& key, std::string_view name) {
     if (name.empty() || name.find('\n') != std::string_view::npos)
         return fail(ProblemCode::BadInput, "a device needs a name of one line");

@@ -46,6 +46,8 @@ struct KnownDevice {
 };
 /// `folder`/known-devices: one device a line, key and name.
 Result<std::vector<KnownDevice>> knownDevices(const std::filesystem::path& folder);
+/// The name a device was accepted under; none when it was not, or the list cannot be read.
+std::optional<std::string> acceptedName(const std::filesystem::path& folder, const PublicKey& key);
 /// Adds a device or gives it a new name.
 Result<void> acceptDevice(const std::filesystem::path& folder, const PublicKey& key, std::string_view name);
 

@@ -10,9 +10,8 @@ std::vector<std::string> dropIndices(Connection& connection, const std::string& 
     std::vector<std::string> names, made;
     {
         Query q = connection.query(
-            "SELECT name, sql FROM sqlite_schema WHERE type = 'index' AND tbl_name = ? AND sql IS NOT NULL "
-            "ORDER BY "
-            "rowid");
+            "SELECT name, sql FROM sqlite_schema WHERE type = 'index' AND tbl_name = ? "
+            "AND sql IS NOT NULL ORDER BY rowid");
         q.with(table);
         while (q.step()) {
             names.emplace_back(q.text(0));

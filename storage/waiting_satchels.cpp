@@ -102,9 +102,7 @@ Result<SatchelAnswer> takeOrKeep(UnpackRequest request, const fs::path& config, 
     TakenIn answer{deviceOf(*label), taken->newRows, taken->knownRows, taken->concurrent.size()};
     answer.from.standing = DeviceStanding::Accepted;
     // Under the name it was accepted by, whatever the satchel calls itself.
-    if (const auto known = knownDevices(config))
-        if (const auto it = std::ranges::find(*known, label->signer, &KnownDevice::key); it != known->end())
-            answer.from.name = it->name;
+    if (auto name = acceptedName(config, label->signer)) answer.from.name = std::move(*name);
     return SatchelAnswer(std::move(answer));
 }
 

@@ -332,11 +332,14 @@ TEST(Intake, TryingChangesNothingAndCountsAsIfItHad) {
     EXPECT_TRUE(crew.open()->tools()->empty());
 }
 
+/// Single-fibre splices of three splicers, one a minute; 20,000 are text enough for indices to be made
+/// afterwards.
 std::string bigLog(int arcs) {
     std::ostringstream text;
-    text << "time,splicer,loss_db,arc_count\n";
+    text << "time,splicer,job,closure,fibre_a,fibre_b,loss_db,arc_count,operator\n";
     for (int i = 0; i < arcs; ++i)
-        text << toIso({1'900'000'000'000 + i * 60'000LL, 0}) << ",S-01,0.03," << i << "\n";
+        text << toIso({1'900'000'000'000 + i * 60'000LL, 0}) << ",S-" << i % 3 << ",J-1,K-1," << i << ',' << i
+             << ",0.03," << i << ",Ada\n";
     return text.str();
 }
 
@@ -346,8 +349,7 @@ TEST(Intake, StoppedInTheMiddleLeavesNothingHalfDone) {
     const std::string head = crew.head();
     for (const int looks : {0, 1, 2, 4}) {
         StopAt stop(looks);
-        const auto answer = takeIn({crew.book(), {{file, {}}}, Purpose::Import, OpenMode::ReadWrite, ""},
-                                   crew.clock, crew.random, stop);
+        const auto answer = crew.take({{file, {}}}, Purpose::Import, stop);
         ASSERT_FALSE(answer);
         EXPECT_EQ(answer.error().code, ProblemCode::Cancelled);
         EXPECT_EQ(crew.head(), head);
@@ -357,22 +359,9 @@ TEST(Intake, StoppedInTheMiddleLeavesNothingHalfDone) {
     crew.expectSound();
 }
 
-/// Single-fibre splices, one a minute, as much text as makes indices be built afterwards.
-std::string veryManySplices() {
-    std::string text = "time,splicer,job,closure,mode,fibre_a,fibre_b,loss_db,arc_count,operator,attempt\n";
-    for (int i = 0; i < 20'000; ++i) {
-        char row[120];
-        std::snprintf(row, sizeof row,
-                      "2031-01-%02dT%02d:%02d:00Z,S-%d,J-1,K-1,G.652.D-G.652.D,%d,%d,0.0%d,%d,Ada,1\n",
-                      1 + i / 1'440, i / 60 % 24, i % 60, i % 3, i, i, i % 10, i);
-        text += row;
-    }
-    return text;
-}
-
 TEST(Intake, TheIndicesOfAVeryLargeFileAreMadeAfterwardsAndAreTheSame) {
     Crew crew;
-    const auto file = crew.write("many.csv", veryManySplices());
+    const auto file = crew.write("many.csv", bigLog(20'000));
     IndexWatch watch(IndexWatch::At::GoOn);
     const auto taken = crew.take({{file, {}}}, Purpose::Import, watch);
     ASSERT_TRUE(taken) << taken.error().sentence();
@@ -395,7 +384,7 @@ TEST(Intake, TheIndicesOfAVeryLargeFileAreMadeAfterwardsAndAreTheSame) {
 TEST(Intake, StoppedWhileTheIndicesAreMadeChangesNothing) {
     Crew crew;
     const auto head = crew.head();
-    const auto file = crew.write("many.csv", veryManySplices());
+    const auto file = crew.write("many.csv", bigLog(20'000));
     IndexWatch watch(IndexWatch::At::Stop);
     const auto taken = crew.take({{file, {}}}, Purpose::Import, watch);
     ASSERT_FALSE(taken);
@@ -409,7 +398,7 @@ TEST(Intake, AStrangersIndexIsNeitherDroppedNorRun) {
     Crew crew;
     Connection(crew.book(), Access::ReadWrite).execute("CREATE INDEX theirs ON arc(channels)");
     IndexWatch watch(IndexWatch::At::GoOn);
-    const auto taken = crew.take({{crew.write("many.csv", veryManySplices()), {}}}, Purpose::Import, watch);
+    const auto taken = crew.take({{crew.write("many.csv", bigLog(20'000)), {}}}, Purpose::Import, watch);
     ASSERT_TRUE(taken) << taken.error().sentence();
     EXPECT_FALSE(watch.heard());
     Connection connection(crew.book(), Access::ReadOnly);
