@@ -215,14 +215,13 @@ void compare(const NamedSetting& named, const Judge& judge, int runs) {
     for (int run = 1; run <= runs; ++run) {
         const auto log = makeLog(named.setting, static_cast<std::uint64_t>(run));
         const auto change = static_cast<std::uint64_t>(log.change);
-        const auto raisedAfter = [&](const auto& s) { return s.raisedAtArc >= change; };
         const auto signals = signalsOf(log.history, budget);
-        const auto late = std::find_if(signals.begin(), signals.end(), raisedAfter);
-        if (late == signals.end()) continue;
+        const auto* late = firstFrom(signals, change);
+        if (late == nullptr) continue;
         const auto cut = upTo(log.history, late->raisedAtArc + lookOn);
         const auto soon = signalsOf(cut, budget);
-        const auto seen = std::find_if(soon.begin(), soon.end(), raisedAfter);
-        const auto& signal = seen == soon.end() ? *late : *seen;
+        const auto* seen = firstFrom(soon, change);
+        const auto& signal = seen != nullptr ? *seen : *late;
         const auto evidence = evidenceOf(log, cut, named.setting);
         const auto opinion = judge.judge(evidence, named.setting);
         const auto off = [&](std::uint64_t begin) {

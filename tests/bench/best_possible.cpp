@@ -108,13 +108,10 @@ void compare(const NamedSetting& named, int runs) {
         else
             best.add(static_cast<std::uint64_t>(first - path.begin()) + 1, log.change);
         const auto signals = signalsOf(log.history, budget);
-        const auto late = std::find_if(signals.begin(), signals.end(), [&](const auto& s) {
-            return s.raisedAtArc >= static_cast<std::uint64_t>(log.change);
-        });
-        if (late == signals.end())
-            ++ours.missed;
-        else
+        if (const auto* late = firstFrom(signals, static_cast<std::uint64_t>(log.change)))
             ours.add(late->raisedAtArc, log.change);
+        else
+            ++ours.missed;
     }
     std::printf("| %s | %.1f (%d missed) | %.1f (%d missed) | %.2f |\n", named.name.c_str(), best.mean(),
                 best.missed, ours.mean(), ours.missed, ours.mean() / best.mean());

@@ -33,21 +33,19 @@ void score(const NamedSetting& named, int runs) {
         const auto log = makeLog(named.setting, static_cast<std::uint64_t>(run));
         const auto change = static_cast<std::uint64_t>(log.change);
         const auto signals = signalsOf(log.history, budget);
-        const auto late = std::find_if(signals.begin(), signals.end(),
-                                       [&](const auto& s) { return s.raisedAtArc >= change; });
-        const bool early = late != signals.begin();
+        const auto* late = firstFrom(signals, change);
+        const bool early = !signals.empty() && late != &signals.front();
         quiet += static_cast<double>(early ? signals.front().raisedAtArc : change - 1);
         falseSignals += early ? 1 : 0;
-        if (late == signals.end()) {
+        if (late == nullptr) {
             ++missed;
             continue;
         }
         delays.push_back(static_cast<double>(late->raisedAtArc - change + 1));
         delaySum += delays.back();
         const auto soon = signalsOf(upTo(log.history, late->raisedAtArc + lookOn), budget);
-        const auto seen =
-            std::find_if(soon.begin(), soon.end(), [&](const auto& s) { return s.raisedAtArc >= change; });
-        const auto& signal = seen == soon.end() ? *late : *seen;
+        const auto* seen = firstFrom(soon, change);
+        const auto& signal = seen != nullptr ? *seen : *late;
         ++said[std::string(drift::word(signal.cause))];
         right += signal.cause == causeOf(named.setting.fault) ? 1 : 0;
         held += signal.beganLow <= change && change <= signal.beganHigh ? 1 : 0;

@@ -181,6 +181,11 @@ std::vector<drift::Signal> signalsOf(const SplicerHistory& history, double budge
     return signals;
 }
 
+const drift::Signal* firstFrom(const std::vector<drift::Signal>& signals, std::uint64_t arc) {
+    const auto found = std::ranges::find_if(signals, [arc](const auto& s) { return s.raisedAtArc >= arc; });
+    return found == signals.end() ? nullptr : &*found;
+}
+
 std::vector<NamedSetting> knownFaults() {
     const auto with = [](Fault fault, double step, std::vector<int> dirty, int grooves) {
         LogSetting s;

@@ -63,6 +63,8 @@ drift::Cause causeOf(Fault fault);
 
 /// Signals of a log by the arc that raised them.
 std::vector<drift::Signal> signalsOf(const SplicerHistory& history, double budgetArcs);
+/// The first of them raised at `arc` or later; null when there is none.
+const drift::Signal* firstFrom(const std::vector<drift::Signal>& signals, std::uint64_t arc);
 
 /// The faults whose delay, cause and begin are measured, by name.
 struct NamedSetting {
