@@ -9,6 +9,7 @@
 
 #include "storage/embedded_files.hpp"
 #include "storage/json_lines.hpp"
+#include "storage/whole_number.hpp"
 
 namespace arc::storage {
 namespace {
@@ -51,10 +52,11 @@ class Node {
         return has(name) ? text(name) : std::string(otherwise);
     }
     [[nodiscard]] int whole(const char* name) const {
-        const json& value = member(name);
-        if (!value.is_number_integer() || value.get<double>() < 0 || value.get<double>() > 1e9)
+        constexpr int most = 1'000'000'000;
+        const auto value = wholeNumber<int>(member(name));
+        if (!value || *value < 0 || *value > most)
             throw Broken{std::string("\"") + name + "\" must be a whole number", at(name)};
-        return value.get<int>();
+        return *value;
     }
     [[nodiscard]] int whole(const char* name, int otherwise) const {
         return has(name) ? whole(name) : otherwise;

@@ -5,6 +5,8 @@
 #include <nlohmann/json.hpp>
 #include <set>
 
+#include "storage/whole_number.hpp"
+
 namespace arc::storage {
 namespace {
 
@@ -54,7 +56,7 @@ Json parseStrictly(std::string_view text) {
 std::optional<int> maybeInt(const Json& json, const char* key) {
     const Json& value = json.at(key);
     if (value.is_null()) return std::nullopt;
-    return value.get<int>();
+    return needWholeNumber<int>(value);
 }
 
 tl::unexpected<Problem> noManifest(const std::string& why) {
@@ -107,7 +109,7 @@ Result<Manifest> parseManifest(std::string_view text) {
     try {
         const Json json = parseStrictly(text);
         if (json.at("format") != formatName) return noManifest("it is no closeout manifest");
-        if (json.at("version").get<int>() > formatVersion)
+        if (needWholeNumber<int>(json.at("version")) > formatVersion)
             return fail(ProblemCode::Refused, "the record was made by a newer program", "manifest.json",
                         "Verify it with that version or later");
         Manifest manifest;
@@ -124,7 +126,7 @@ Result<Manifest> parseManifest(std::string_view text) {
         for (const Json& item : json.at("files")) {
             ManifestFile file;
             file.name = item.at("name").get<std::string>();
-            file.bytes = item.at("bytes").get<std::uint64_t>();
+            file.bytes = needWholeNumber<std::uint64_t>(item.at("bytes"));
             file.sha256 = item.at("sha256").get<std::string>();
             if (!isPlainName(file.name)) return noManifest("a file name in it is not a plain name");
             if (!names.insert(file.name).second) return noManifest("it lists a file twice");

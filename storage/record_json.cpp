@@ -7,6 +7,7 @@
 #include <utility>
 
 #include "storage/canonical.hpp"
+#include "storage/whole_number.hpp"
 
 namespace arc::storage {
 namespace {
@@ -56,14 +57,14 @@ void get(const Json& json, std::string& text) {
     text = json.get<std::string>();
 }
 void get(const Json& json, int& value) {
-    value = json.get<int>();
+    value = needWholeNumber<int>(json);
 }
 void get(const Json& json, double& value) {
     value = json.get<double>();
 }
 template <class Tag, class Rep>
 void get(const Json& json, detail::Quantity<Tag, Rep>& quantity) {
-    quantity.value = json.get<Rep>();
+    quantity.value = needWholeNumber<Rep>(json);
 }
 template <class Tag>
 void get(const Json& json, Id<Tag>& id) {
@@ -271,7 +272,8 @@ void fill(const Json& j, Closure& c) {
     read(j, "trays", c.trays);
     read(j, "per_tray", c.perTray);
     if (j.contains("plan"))
-        for (const auto& row : j["plan"]) c.plan.push_back({row.at(0).get<int>(), row.at(1).get<int>()});
+        for (const auto& row : j["plan"])
+            c.plan.push_back({needWholeNumber<int>(row.at(0)), needWholeNumber<int>(row.at(1))});
 }
 
 Json body(const Span& s) {
@@ -387,7 +389,9 @@ void fill(const Json& j, CareRun& r) {
     read(j, "started_at", r.startedAt);
     read(j, "by", r.by);
     read(j, "step", r.step);
-    if (j.contains("repeats")) j["repeats"].get_to(r.repeats);
+    if (j.contains("repeats"))
+        for (const auto& [step, times] : j["repeats"].get<std::map<std::string, Json>>())
+            r.repeats[step] = needWholeNumber<int>(times);
     if (j.contains("fields")) j["fields"].get_to(r.fields);
     if (j.contains("answers")) j["answers"].get_to(r.answers);
     readWord(j, "state", runStates, r.state);

@@ -11,6 +11,7 @@
 
 #include "storage/canonical.hpp"
 #include "storage/plain_file.hpp"
+#include "storage/whole_number.hpp"
 
 namespace arc::storage {
 namespace {
@@ -58,13 +59,13 @@ std::optional<SatchelLabel> labelFrom(const std::string& line) {
         if (!at || !signer) return std::nullopt;
         label.madeAt = *at;
         label.signer = *signer;
-        label.schema = json.at("schema").get<int>();
-        label.payloadBytes = json.at("payload_bytes").get<std::uint64_t>();
+        label.schema = needWholeNumber<int>(json.at("schema"));
+        label.payloadBytes = needWholeNumber<std::uint64_t>(json.at("payload_bytes"));
         label.payloadSha256 = json.at("payload_sha256").get<std::string>();
         label.salt = json.at("salt").get<std::string>();
         label.nonce = json.at("nonce").get<std::string>();
         return label;
-    } catch (const nlohmann::json::exception&) {
+    } catch (const std::exception&) {
         return std::nullopt;
     }
 }

@@ -43,6 +43,23 @@ TEST_F(HostileSatchel, AnEmptyPayloadIsRefusedAsDamaged) {
     EXPECT_EQ(problem.code, ProblemCode::Damaged) << problem.sentence();
 }
 
+// Found by fuzzing: a length of 1e90 has no defined form as a whole number.
+TEST_F(HostileSatchel, ALabelWithANumberBeyondEveryRangeIsRefusedAsDamaged) {
+    const auto satchel = from_.pack();
+    std::ifstream in(satchel, std::ios::binary);
+    const std::string sound(std::istreambuf_iterator<char>(in), {});
+    for (const std::string name : {"\"payload_bytes\":", "\"schema\":"}) {
+        const auto at = sound.find(name) + name.size();
+        ASSERT_LT(at, sound.size());
+        std::string bytes = sound;
+        bytes.replace(at, sound.find(',', at) - at, "1e90");
+        std::ofstream(satchel, std::ios::binary | std::ios::trunc) << bytes;
+        const auto problem = refusal(satchel);
+        EXPECT_EQ(problem.code, ProblemCode::Damaged) << problem.sentence();
+        EXPECT_NE(problem.sentence().find("label"), std::string::npos) << problem.sentence();
+    }
+}
+
 TEST_F(HostileSatchel, StoredTriggersViewsAndTablesAreRefused) {
     for (const char* sql : {"CREATE TRIGGER spy AFTER INSERT ON record BEGIN DELETE FROM journal; END",
                             "CREATE VIEW more AS SELECT * FROM journal, journal, journal",
