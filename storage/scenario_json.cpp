@@ -8,6 +8,7 @@
 #include <utility>
 
 #include "storage/strict_json.hpp"
+#include "storage/whole_number.hpp"
 
 namespace arc::storage {
 namespace {
@@ -49,8 +50,16 @@ class Fields {
         return value ? asText(*value, path(name)) : std::move(otherwise);
     }
     double number(const std::string& name, double otherwise) {
+        constexpr double most = 100'000;
         const auto* value = find(name);
-        return value ? asNumber(*value, path(name)) : otherwise;
+        const double number = value ? asNumber(*value, path(name)) : otherwise;
+        if (std::abs(number) > most) throw Wrong("a number from -100000 to 100000 is needed", path(name));
+        return number;
+    }
+    double hour(const std::string& name, double otherwise) {
+        const double hour = number(name, otherwise);
+        if (hour < 0 || hour > 24) throw Wrong("an hour from 0 to 24 is needed", path(name));
+        return hour;
     }
     int whole(const std::string& name) { return asWhole(need(name), path(name)); }
     int whole(const std::string& name, int otherwise) {
@@ -124,7 +133,10 @@ class Fields {
     std::set<std::string> known_;
 };
 
-Loss decibel(double db) {
+Loss decibel(Fields& f, const std::string& name, Loss otherwise) {
+    constexpr double most = 10;
+    const double db = f.number(name, decibels(otherwise));
+    if (db < 0 || db > most) throw Wrong("a loss from 0 to 10 dB is needed", f.path(name));
     return Loss{static_cast<std::int32_t>(std::lround(db * 1000.0))};
 }
 
@@ -153,8 +165,9 @@ std::vector<int> numbers(Fields& f, const std::string& name) {
     if (!value) return answer;
     if (!value->is_array()) throw Wrong("a list of whole numbers is needed", f.path(name));
     for (const auto& item : *value) {
-        if (!item.is_number_integer()) throw Wrong("a list of whole numbers is needed", f.path(name));
-        answer.push_back(item.get<int>());
+        const auto number = wholeNumber<int>(item);
+        if (!number) throw Wrong("a list of whole numbers is needed", f.path(name));
+        answer.push_back(*number);
     }
     return answer;
 }
@@ -213,9 +226,9 @@ AcceptanceRule rule(Fields& f) {
     AcceptanceRule r;
     r.name = f.text("name", r.name);
     r.origin = r.name.rfind("Sample", 0) == 0 ? RuleOrigin::Sample : RuleOrigin::Contract;
-    r.perSplice = decibel(f.number("per_splice_db", decibels(r.perSplice)));
-    r.average = decibel(f.number("average_db", decibels(r.average)));
-    r.ceiling = decibel(f.number("ceiling_db", decibels(r.ceiling)));
+    r.perSplice = decibel(f, "per_splice_db", r.perSplice);
+    r.average = decibel(f, "average_db", r.average);
+    r.ceiling = decibel(f, "ceiling_db", r.ceiling);
     r.attempts = f.whole("attempts", r.attempts);
     r.directions = f.oneOf<Directions>(
         "directions", {{"one_way", Directions::OneWay}, {"two_way", Directions::TwoWay}}, r.directions);
@@ -283,7 +296,7 @@ Assignment assignment(Fields& f) {
     a.fromDay = f.whole("from_day");
     a.toDay = f.whole("to_day");
     a.arcsPerDay = f.whole("arcs_per_day");
-    a.startHour = f.number("start_hour", a.startHour);
+    a.startHour = f.hour("start_hour", a.startHour);
     a.operatorName = f.text("operator", "");
     return a;
 }
@@ -296,7 +309,7 @@ class Times {
         When w;
         if (f.has("arc")) w.arc = static_cast<std::uint64_t>(f.whole("arc"));
         if (f.has("day") || f.has("hour")) {
-            const double hour = f.number("hour", 0);
+            const double hour = f.hour("hour", 0);
             const auto ms = static_cast<std::int64_t>(std::llround(hour * 3600.0)) * 1000;
             w.at = Instant{start_.ms + f.whole("day") * msPerDay + ms, start_.offsetMinutes};
         }
@@ -356,7 +369,7 @@ RoutineSetting routine(Fields& f) {
     r.action = f.text("action");
     r.everyDays = f.whole("every_days", 0);
     r.everyUses = f.count("every_uses", 0);
-    r.hour = f.number("hour", r.hour);
+    r.hour = f.hour("hour", r.hour);
     r.fromDay = f.whole("from_day", r.fromDay);
     r.toDay = f.whole("to_day", r.toDay);
     r.effect = f.oneOf<Effect>("effect", {{"helps", Effect::Helps}, {"nothing", Effect::Nothing}}, r.effect);

@@ -22,6 +22,11 @@ int lastDay(const Scenario& s) {
     return day;
 }
 
+/// In steps of 0.1 degree; no end of a fibre is further off than a right angle.
+Angle shownAngle(double degrees) {
+    return Angle{static_cast<std::int32_t>(std::lround(std::min(degrees, 90.0) * 10.0)) * 10};
+}
+
 SimulatedReading read(const Machine& machine, const Conditions& here, const PlannedSplice& fibres,
                       int channel, Randomness& random) {
     const auto spliced = makeSplice(machine, here, random);
@@ -34,8 +39,8 @@ SimulatedReading read(const Machine& machine, const Conditions& here, const Plan
     reading.trueDb = spliced.trueDb;
     reading.radiusA = here.radiusA;
     reading.radiusB = here.radiusB;
-    reading.cleaveLeft = Angle{static_cast<std::int32_t>(std::lround(spliced.angleLeft * 10.0)) * 10};
-    reading.cleaveRight = Angle{static_cast<std::int32_t>(std::lround(spliced.angleRight * 10.0)) * 10};
+    reading.cleaveLeft = shownAngle(spliced.angleLeft);
+    reading.cleaveRight = shownAngle(spliced.angleRight);
     return reading;
 }
 

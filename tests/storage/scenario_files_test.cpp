@@ -1,15 +1,17 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "source_dir.hpp"
 #include "storage/scenario_files.hpp"
 
 #include <algorithm>
 #include <fstream>
 #include <gtest/gtest.h>
 #include <iterator>
+#include <nlohmann/json.hpp>
+#include <regex>
 #include <set>
 #include <string>
 
 #include "core/scenario/entries.hpp"
+#include "source_dir.hpp"
 #include "storage/demo_book.hpp"
 #include "storage/scenario_json.hpp"
 
@@ -79,12 +81,52 @@ std::string problem(std::string_view text) {
     return scenario ? "" : scenario.error().sentence();
 }
 
+/// Under the sanitizers this tells an overflow from a refusal.
+TEST(ScenarioJson, anAbsurdNumberInAnyPlaceIsRefusedOrHarmless) {
+    std::ifstream file(ARC_SOURCE_DIR "/tests/fuzz/seeds/scenario/everything.json", std::ios::binary);
+    const auto everything = nlohmann::json::parse(file).flatten();
+    ASSERT_TRUE(scenarioFromJson(everything.unflatten().dump()));
+    const std::regex place("/[0-9]+");
+    std::set<std::string> tried;
+    for (const auto& [pointer, value] : everything.items()) {
+        if (!value.is_number() || !tried.insert(std::regex_replace(pointer, place, "/#")).second) continue;
+        for (const double absurd : {1e300, -1e300, 1e9, -1.0}) {
+            auto changed = everything;
+            changed[pointer] = absurd;
+            const auto settings = scenarioFromJson(changed.unflatten().dump());
+            if (!settings) {
+                EXPECT_FALSE(settings.error().what.empty()) << pointer << ' ' << absurd;
+                continue;
+            }
+            const auto log = scenario::simulate(*settings, 1);
+            EXPECT_TRUE(!log || !splicesCsv(*log).empty()) << pointer << ' ' << absurd;
+        }
+    }
+    EXPECT_GT(tried.size(), 40U);
+}
+
 TEST(ScenarioJson, mistakesAreNamedByTheirPath) {
     EXPECT_EQ(problem(R"({"name": "x", "start": "2031-03-03T00:00:00Z"})"), "");
     EXPECT_NE(problem("{").find("not JSON"), std::string::npos);
     EXPECT_NE(problem(R"({"name": "x", "start": "2031-03-03T00:00:00Z", "seed": 1e999})")
                   .find("beyond every range"),
               std::string::npos);
+    for (const char* hour : {"1000", "-0.5", "24.5"}) {
+        const auto said =
+            problem(std::string(R"({"name": "x", "start": "2031-03-03T00:00:00Z", "care": [)"
+                                R"({"tool": "S-01", "action": "lens_clean", "day": 1, "hour": )") +
+                    hour + "}]}");
+        EXPECT_NE(said.find("an hour from 0 to 24"), std::string::npos) << said;
+        EXPECT_NE(said.find("care[0].hour"), std::string::npos) << said;
+    }
+    const auto said =
+        problem(R"({"name": "x", "start": "2031-03-03T00:00:00Z", "jobs": [{"label": "J", "rule": )"
+                R"({"name": "r", "per_splice_db": 11}}]})");
+    EXPECT_NE(said.find("a loss from 0 to 10 dB"), std::string::npos) << said;
+    EXPECT_NE(said.find("rule.per_splice_db"), std::string::npos) << said;
+    const auto hot = problem(R"({"name": "x", "start": "2031-03-03T00:00:00Z", "weather": {"mean_c": 1e9}})");
+    EXPECT_NE(hot.find("a number from -100000 to 100000"), std::string::npos) << hot;
+    EXPECT_NE(hot.find("weather.mean_c"), std::string::npos) << hot;
     EXPECT_NE(problem("[]").find("an object"), std::string::npos);
     EXPECT_NE(problem(R"({"start": "2031-03-03T00:00:00Z"})").find("scenario file, name"), std::string::npos);
     EXPECT_NE(problem(R"({"name": "x", "name": "y", "start": "2031-03-03T00:00:00Z"})").find("twice"),
