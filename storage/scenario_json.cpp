@@ -50,16 +50,14 @@ class Fields {
         return value ? asText(*value, path(name)) : std::move(otherwise);
     }
     double number(const std::string& name, double otherwise) {
-        constexpr double most = 100'000;
-        const auto* value = find(name);
-        const double number = value ? asNumber(*value, path(name)) : otherwise;
-        if (std::abs(number) > most) throw Wrong("a number from -100000 to 100000 is needed", path(name));
-        return number;
+        return within(name, otherwise, -100'000, 100'000, "a number from -100000 to 100000");
     }
     double hour(const std::string& name, double otherwise) {
-        const double hour = number(name, otherwise);
-        if (hour < 0 || hour > 24) throw Wrong("an hour from 0 to 24 is needed", path(name));
-        return hour;
+        return within(name, otherwise, 0, 24, "an hour from 0 to 24");
+    }
+    Loss loss(const std::string& name, Loss otherwise) {
+        const double db = within(name, decibels(otherwise), 0, 10, "a loss from 0 to 10 dB");
+        return Loss{static_cast<std::int32_t>(std::lround(db * 1000.0))};
     }
     int whole(const std::string& name) { return asWhole(need(name), path(name)); }
     int whole(const std::string& name, int otherwise) {
@@ -112,6 +110,12 @@ class Fields {
     }
 
   private:
+    double within(const std::string& name, double otherwise, double low, double high, const char* range) {
+        const auto* value = find(name);
+        const double number = value ? asNumber(*value, path(name)) : otherwise;
+        if (number < low || number > high) throw Wrong(std::string(range) + " is needed", path(name));
+        return number;
+    }
     static std::string asText(const json& value, const std::string& path) {
         if (!value.is_string()) throw Wrong("a text is needed", path);
         return value.get<std::string>();
@@ -132,13 +136,6 @@ class Fields {
     std::string path_;
     std::set<std::string> known_;
 };
-
-Loss decibel(Fields& f, const std::string& name, Loss otherwise) {
-    constexpr double most = 10;
-    const double db = f.number(name, decibels(otherwise));
-    if (db < 0 || db > most) throw Wrong("a loss from 0 to 10 dB is needed", f.path(name));
-    return Loss{static_cast<std::int32_t>(std::lround(db * 1000.0))};
-}
 
 Instant isoTime(const std::string& text, const std::string& path) {
     const auto at = parseInstant(text);
@@ -226,9 +223,9 @@ AcceptanceRule rule(Fields& f) {
     AcceptanceRule r;
     r.name = f.text("name", r.name);
     r.origin = r.name.rfind("Sample", 0) == 0 ? RuleOrigin::Sample : RuleOrigin::Contract;
-    r.perSplice = decibel(f, "per_splice_db", r.perSplice);
-    r.average = decibel(f, "average_db", r.average);
-    r.ceiling = decibel(f, "ceiling_db", r.ceiling);
+    r.perSplice = f.loss("per_splice_db", r.perSplice);
+    r.average = f.loss("average_db", r.average);
+    r.ceiling = f.loss("ceiling_db", r.ceiling);
     r.attempts = f.whole("attempts", r.attempts);
     r.directions = f.oneOf<Directions>(
         "directions", {{"one_way", Directions::OneWay}, {"two_way", Directions::TwoWay}}, r.directions);

@@ -177,9 +177,8 @@ void bareInsert(benchmark::State& state, const World& world, const char* indices
     bare.run(plainTable);
     bare.run(indices);
     auto* insert = bare.prepare(
-        "INSERT INTO splice VALUES (?1, 'S-1', 'C-1', 'J-1', 'K-1', 'G.652-G.652', 1, 1, '7', '7', 0.03, "
-        "0.4, "
-        "0.4, ?1, 18.0, 50, 1010, 'crew 1', 1)");
+        "INSERT INTO splice VALUES (?1, 'S-1', 'C-1', 'J-1', 'K-1', 'G.652-G.652', 1, 1, '7', '7', "
+        "0.03, 0.4, 0.4, ?1, 18.0, 50, 1010, 'crew 1', 1)");
     std::int64_t at = 4'000'000'000'000;
     for (auto _ : state) {
         bare.run("BEGIN IMMEDIATE");
