@@ -33,7 +33,8 @@
 //                               from_day, to_day, effect nothing|helps, detail, by
 //   measuring[]                 closure*, day*, fibres* "1-12", directions two_way|one_way,
 //                               wavelength_nm 1550, noise_db 0.006, instrument, note
-//   (* needed)
+//   (* needed; hours are 0 to 24, losses of a rule 0 to 10 dB, other numbers -100000 to 100000, whole ones 0
+//   to 1e9)
 #pragma once
 #include <string_view>
 
