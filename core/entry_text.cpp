@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The words of an entry for menu, journal and history.
-#include <algorithm>
 #include <cstdlib>
 #include <variant>
 
+#include "core/care/words.hpp"
 #include "core/entry.hpp"
 
 namespace arc {
@@ -30,12 +30,8 @@ std::string reason(const std::string& why) {
     return why.empty() ? "" : ": " + why;
 }
 
-/// "arc_calibration" → "Arc calibration".
-std::string title(std::string key) {
-    if (key.empty()) return "Care";
-    std::replace(key.begin(), key.end(), '_', ' ');
-    if (key[0] >= 'a' && key[0] <= 'z') key[0] = static_cast<char>(key[0] - 'a' + 'A');
-    return key;
+std::string title(const ActionKey& action) {
+    return action.empty() ? "Care" : care::titled(action);
 }
 
 std::string fibreOf(const Reading& r) {

@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <set>
 
+#include "core/care/words.hpp"
 #include "core/work/attachments.hpp"
 #include "storage/plain_file.hpp"
 
@@ -61,7 +62,7 @@ class Collector {
                 };
                 if (!std::ranges::any_of(item.before, isIt) && !std::ranges::any_of(item.during, isIt))
                     continue;
-                const std::string where = item.tool.label + ", care " + one.action + " of " + toIso(one.at);
+                const std::string where = item.tool.label + ", care " + care::spaced(one.action) + " of " + toIso(one.at);
                 if (auto done = of(one.id.uuid, where); !done) return done;
             }
         }

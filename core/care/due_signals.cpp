@@ -116,8 +116,7 @@ std::optional<DueItem> itemFor(const Situation& situation, std::span<const kit::
                                   Basis::Signal, signal.key);
     item.since = signal.raisedAt;
     item.why = advice.why.empty() ? signal.advice : advice.why;
-    std::string chart(drift::word(signal.chart));
-    std::ranges::replace(chart, '_', ' ');
+    const std::string chart = spaced(std::string(drift::word(signal.chart)));
     item.basedOn = splicer->tool.label + ", " + signal.stratum + ": " + chart + " signal at arc " +
                    grouped(signal.raisedAtArc) + ", began about arc " + grouped(signal.beganAtArc) + " (" +
                    grouped(signal.beganLow) + "-" + grouped(signal.beganHigh) + ")";

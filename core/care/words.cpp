@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/care/words.hpp"
 
+#include <algorithm>
 #include <cmath>
 #include <cstdio>
 
@@ -36,6 +37,18 @@ std::string shortTime(Instant at) {
     char clock[32];
     std::snprintf(clock, sizeof clock, " %02d:%02d", time.hour, time.minute);
     return shortDay(at) + clock;
+}
+
+std::string spaced(std::string key) {
+    std::ranges::replace(key, '_', ' ');
+    return key;
+}
+
+std::string titled(std::string key) {
+    std::string title = spaced(std::move(key));
+    if (!title.empty() && title.front() >= 'a' && title.front() <= 'z')
+        title.front() = static_cast<char>(title.front() - 'a' + 'A');
+    return title;
 }
 
 std::string counted(std::uint64_t n, const char* one, const char* many) {

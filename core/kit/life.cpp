@@ -20,14 +20,6 @@ using care::Situation;
 
 constexpr std::int64_t beginning = INT64_MIN;
 
-std::string titleOf(const care::CounterKey& counter) {
-    std::string title = counter;
-    std::ranges::replace(title, '_', ' ');
-    if (!title.empty() && title.front() >= 'a' && title.front() <= 'z')
-        title.front() = static_cast<char>(title.front() - 'a' + 'A');
-    return title;
-}
-
 std::string unitOf(care::ToolKind kind, Per per) {
     switch (kind) {
         case care::ToolKind::Splicer:
@@ -83,7 +75,7 @@ std::vector<LifeBar> barsOf(const Situation& situation, const Tool& tool, std::s
         const Per per = counting.rule ? counting.rule->per : Per::Use;
         LifeBar bar;
         bar.counter = counting.counter;
-        bar.title = titleOf(counting.counter);
+        bar.title = care::titled(counting.counter);
         bar.unit = unitOf(kind, per);
         if (counting.rule) bar.limit = counting.rule->every;
         if (counting.counter == "electrodes" && situation.settings.electrodeArcs)

@@ -11016,7 +11016,7 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>{tool}, care {action} of {time}</source>
+        <source>{tool}, care {~action} of {time}</source>
         <translation type="unfinished"></translation>
     </message>
 </context>

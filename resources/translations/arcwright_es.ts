@@ -11016,8 +11016,8 @@
         <translation>{closure}, empalme del {time} en {splicer}</translation>
     </message>
     <message>
-        <source>{tool}, care {action} of {time}</source>
-        <translation>{tool}, cuidado {action} del {time}</translation>
+        <source>{tool}, care {~action} of {time}</source>
+        <translation>{tool}, cuidado {~action} del {time}</translation>
     </message>
 </context>
 </TS>

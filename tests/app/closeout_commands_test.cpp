@@ -200,7 +200,7 @@ TEST_F(CloseoutCommand, PhotosAndNotesLieBesideTheRecordNamedWithTheirHashes) {
                                          "attachment-003-groove.jpg"};
     const std::vector<std::string> where{"closure HR-17",
                                          "HR-17, splice of 2031-03-03T08:10:00+01:00 on S-01",
-                                         "S-01, care groove_clean of 2031-03-03T07:00:00+01:00"};
+                                         "S-01, care groove clean of 2031-03-03T07:00:00+01:00"};
     for (std::size_t i = 0; i < files.size(); ++i) {
         const json& one = data["attachments"][i];
         const std::string file = one["file"];
@@ -226,7 +226,7 @@ TEST_F(CloseoutCommand, PhotosAndNotesLieBesideTheRecordNamedWithTheirHashes) {
     for (const json& one : data["attachments"])
         for (const char* const key : {"file", "name", "where", "sha256"})
             EXPECT_NE(cells.text.find(one[key].get<std::string>()), std::string::npos) << key;
-    const auto schema = shell("python3 -m jsonschema -i '" + (record / "record.json").string() +
+    const auto schema = shell("python3 -I -m jsonschema -i '" + (record / "record.json").string() +
                               "' '" ARC_SOURCE_DIR "/resources/closeout/closeout-record-1.schema.json'");
     EXPECT_EQ(schema.code, 0) << schema.text;
     NoProgress progress;
@@ -357,7 +357,7 @@ TEST_F(CloseoutCommand, FinalRecordsAreNumberedSupersededAndNeverChanged) {
     ASSERT_EQ(issued->size(), 2u);
     EXPECT_EQ(issued->at(0).manifestSha256, storage::sha256Hex(manifest));
     EXPECT_EQ(issued->at(1).supersedes, 1);
-    const std::string check = "python3 -m jsonschema -i '" + folder("two") +
+    const std::string check = "python3 -I -m jsonschema -i '" + folder("two") +
                               "/record.json' '" ARC_SOURCE_DIR
                               "/resources/closeout/closeout-record-1.schema.json'";
     EXPECT_EQ(shell(check).code, 0) << shell(check).text;

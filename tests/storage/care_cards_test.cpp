@@ -68,11 +68,11 @@ TEST(ShippedCards, PassTheirSchema) {
         "bad=[f for f in fs if list(v.iter_errors(json.load(open(f))))]\n"
         "broken=json.load(open(fs[0])); broken['cautions']=[]\n"
         "sys.exit(0 if len(fs)==10 and not bad and list(v.iter_errors(broken)) else 1)\n";
-    if (std::system("python3 -c 'import jsonschema' 2>/dev/null") != 0)
+    if (std::system("python3 -I -c 'import jsonschema' 2>/dev/null") != 0)
         GTEST_SKIP() << "python3-jsonschema is not installed";
     const std::string file = testing::TempDir() + "/check_cards.py";
     std::ofstream(file) << script;
-    EXPECT_EQ(std::system(("python3 '" + file + "' '" + folder + "'").c_str()), 0);
+    EXPECT_EQ(std::system(("python3 -I '" + file + "' '" + folder + "'").c_str()), 0);
 }
 
 TEST(ShippedCards, PutCautionsFirstAndDeferToLocalCodes) {

@@ -118,7 +118,7 @@ TEST_F(WithFolder, TheJsonFollowsItsPublishedSchema) {
     auto book = fullJob();
     const auto json_ = temporary / "record.json";
     std::ofstream(json_) << *recordJson(test::recordOf(book));
-    const std::string check = "python3 -m jsonschema -i '" + json_.string() +
+    const std::string check = "python3 -I -m jsonschema -i '" + json_.string() +
                               "' '" ARC_SOURCE_DIR "/resources/closeout/closeout-record-1.schema.json'";
     const auto good = test::shell(check);
     EXPECT_EQ(good.code, 0) << good.text;
@@ -173,7 +173,7 @@ for i in range(1, len(names) + 1):
                 cells.append('T:' + texts[int(v)] if c.get('t') == 's' else 'N:' + v)
             print(';'.join(cells))
 )";
-    const auto seen = test::shell("python3 '" + (temporary / "look.py").string() + "' '" +
+    const auto seen = test::shell("python3 -I '" + (temporary / "look.py").string() + "' '" +
                                   (temporary / "record.xlsx").string() + "'");
     ASSERT_EQ(seen.code, 0) << seen.text;
     EXPECT_NE(seen.text.find("Summary|Splices|Exceptions|Equipment|Measured losses"), std::string::npos)

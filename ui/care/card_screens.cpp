@@ -6,10 +6,9 @@
 #include <QPushButton>
 #include <QVBoxLayout>
 
-#include <algorithm>
-
 #include "core/care/record_check.hpp"
 #include "core/care/rules.hpp"
+#include "core/care/words.hpp"
 #include "ui/care/card_runner.hpp"
 #include "ui/care/care_desk.hpp"
 #include "ui/care/field_edit.hpp"
@@ -32,16 +31,10 @@ QLabel* wrapped(const QString& text, TextRole role, QWidget* parent) {
     return label;
 }
 
-/// "not_adequate" → "not adequate".
-std::string spaced(std::string key) {
-    std::ranges::replace(key, '_', ' ');
-    return key;
-}
-
 /// A reason is as it was typed, keys are spoken.
 QString valueWords(const std::string& key, const std::string& value) {
     if (key == care::field::skippedReason) return text::words(value);
-    return text::fromCard(spaced(value));
+    return text::fromCard(care::spaced(value));
 }
 
 /// What a field of the record is called; empty for what is said elsewhere on the screen.
@@ -239,7 +232,7 @@ void CardRunner::showFinished() {
         const auto look = CareDesk::of(m_session).look();
         for (const auto& key : m_card.obligations)
             if (!care::covers(*record, key))
-                next << (look ? careTitle(look->situation.deck, key) : text::spoken(spaced(key)));
+                next << (look ? careTitle(look->situation.deck, key) : text::spoken(care::spaced(key)));
         if (!next.isEmpty())
             box->addWidget(
                 wrapped(tr("Now compulsory: %1. It is in the queue.").arg(next.join(QStringLiteral(", "))),

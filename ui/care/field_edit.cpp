@@ -13,6 +13,7 @@
 
 #include <algorithm>
 
+#include "core/care/words.hpp"
 #include "core/entry.hpp"
 #include "ui/text/format.hpp"
 #include "ui/theme/theme.hpp"
@@ -25,10 +26,8 @@ namespace {
 
 constexpr int choicesInRow = 5;
 
-/// "not_adequate" → "not adequate".
-QString choiceWords(std::string choice) {
-    std::ranges::replace(choice, '_', ' ');
-    return text::fromCard(choice);
+QString choiceWords(const std::string& choice) {
+    return text::fromCard(care::spaced(choice));
 }
 
 }  // namespace

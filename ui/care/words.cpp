@@ -3,6 +3,7 @@
 
 #include <QCoreApplication>
 
+#include "core/care/words.hpp"
 #include "ui/text/format.hpp"
 
 namespace arc::ui {
@@ -18,7 +19,7 @@ QString careTitle(const care::Deck& deck, const ActionKey& action) {
     if (action == action::bladeRaise) return tr("Raise the blade to its next height");
     if (action == action::stabilise) return tr("Stabilise electrodes");
     if (const auto* card = deck.find(action)) return text::fromCard(card->title);
-    QString said = text::spoken(text::words(action).replace('_', ' '));
+    QString said = text::spoken(care::spaced(action));
     if (!said.isEmpty()) said[0] = said[0].toUpper();
     return said;
 }

@@ -6,6 +6,7 @@
 #include <algorithm>
 #include <array>
 
+#include "core/care/words.hpp"
 #include "ui/text/format.hpp"
 
 namespace arc::ui {
@@ -147,7 +148,7 @@ QString arcsWord(std::uint64_t arcs) {
 QString careName(const ActionKey& action) {
     const auto* known = std::ranges::find(careWords, std::string_view(action), &CareWord::action);
     if (known != careWords.end()) return tr(known->name);
-    return text::words(action).replace(QLatin1Char('_'), QLatin1Char(' '));
+    return text::words(care::spaced(action));
 }
 
 QString careTitle(const ActionKey& action, const care::Deck* deck) {

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <algorithm>
 
+#include "core/care/words.hpp"
 #include "ui/print/figures.hpp"
 #include "ui/print/pages.hpp"
 #include "ui/print/table.hpp"
@@ -13,11 +14,9 @@ using namespace closeout;
 
 const Type body{8.5, Weight::Normal, QColor(0x17, 0x19, 0x1C), Face::Text};
 
-/// "electrode_replace" → "Electrode replace": keys of care actions come as data, so their words do too.
-QString actionWords(const Tongue& in, std::string_view action) {
-    std::string plain(action);
-    std::ranges::replace(plain, '_', ' ');
-    QString text = in.spoken(plain);
+/// Keys of care actions come as data, so their words do too.
+QString actionWords(const Tongue& in, const ActionKey& action) {
+    QString text = in.spoken(care::spaced(action));
     if (!text.isEmpty()) text[0] = text[0].toUpper();
     return text;
 }

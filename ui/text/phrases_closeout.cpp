@@ -34,7 +34,7 @@ constexpr const char* list[] = {
     QT_TRANSLATE_NOOP("phrases", "nothing is spliced yet"),
     QT_TRANSLATE_NOOP("phrases", "closure {label}"),
     QT_TRANSLATE_NOOP("phrases", "{closure}, splice of {time} on {splicer}"),
-    QT_TRANSLATE_NOOP("phrases", "{tool}, care {action} of {time}"),
+    QT_TRANSLATE_NOOP("phrases", "{tool}, care {~action} of {time}"),
     QT_TRANSLATE_NOOP("phrases", "fibre {numbers}"),
     QT_TRANSLATE_NOOP("phrases", "fibres {numbers}"),
     QT_TRANSLATE_NOOP("phrases", "1 splice is not in the splice plan"),
