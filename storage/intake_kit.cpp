@@ -139,7 +139,7 @@ tl::expected<JobId, RowFault> KitFinder::job(const std::string& label, int chann
     Job made;
     made.id = JobId{namedUuid("job/" + label)};
     made.label = label;
-    made.rule = sampleRules().at(channels > 1 ? 1 : 0);
+    made.rule = sampleRuleFor(channels);
     if (auto valid = validate(made); !valid) return tl::unexpected(RowFault{"job", valid.error().what});
     unwritten_.emplace_back(made);
     jobs_.emplace(label, made.id);

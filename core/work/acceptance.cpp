@@ -16,6 +16,10 @@ std::vector<AcceptanceRule> sampleRules() {
     return {single, ribbon, twoWay};
 }
 
+AcceptanceRule sampleRuleFor(int fibresPerArc) {
+    return sampleRules().at(fibresPerArc > 1 ? 1 : 0);
+}
+
 Verdict judge(const AcceptanceRule& rule, Loss loss, int attempt) {
     if (loss > rule.ceiling) return Verdict::OverCeiling;
     if (loss > rule.perSplice)

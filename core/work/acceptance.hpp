@@ -25,6 +25,8 @@ struct AcceptanceRule {
 
 /// The samples: single fibre 0.10 dB, ribbon 0.15 dB; average 0.05, ceiling 0.30, three attempts.
 std::vector<AcceptanceRule> sampleRules();
+/// The sample that a new job begins with: the one for ribbons when an arc joins more than one fibre.
+AcceptanceRule sampleRuleFor(int fibresPerArc);
 
 enum class Verdict { Accept, AcceptHigh, Resplice, KeepBestWithNote, OverCeiling };
 

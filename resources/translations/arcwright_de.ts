@@ -2385,10 +2385,6 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>What is the job called?</source>
-        <translation>Wie heißt der Auftrag?</translation>
-    </message>
-    <message>
         <source>Start the logbook</source>
         <translation>Bordbuch beginnen</translation>
     </message>
@@ -2399,6 +2395,14 @@
     <message>
         <source>Skip, I will import a log</source>
         <translation>Weiter, ich importiere ein Protokoll</translation>
+    </message>
+    <message>
+        <source>Label of the closure</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What is the job called, and the closure on the table?</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -3465,10 +3469,6 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>This closure has no fibres. Give it a cable or a splice plan in the set-up, S.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>Average so far %1 dB, over the %2 agreed.</source>
         <translation type="unfinished"></translation>
     </message>
@@ -3578,6 +3578,18 @@
     <message>
         <source>one way</source>
         <translation>eine Richtung</translation>
+    </message>
+    <message>
+        <source>No closure on the table</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A splice is written down for a closure of the job. Make the first one; its label is enough. S chooses another job or closure.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Make a closure  Enter</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -11017,6 +11029,10 @@
     </message>
     <message>
         <source>{tool}, care {~action} of {time}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{field} must be a whole number between {#least} and {#most}</source>
         <translation type="unfinished"></translation>
     </message>
 </context>

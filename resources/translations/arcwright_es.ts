@@ -2385,10 +2385,6 @@
         <translation>por ejemplo HR-B; puede quedar vacía</translation>
     </message>
     <message>
-        <source>What is the job called?</source>
-        <translation>¿Cómo se llama la obra?</translation>
-    </message>
-    <message>
         <source>Start the logbook</source>
         <translation>Empezar la bitácora</translation>
     </message>
@@ -2399,6 +2395,14 @@
     <message>
         <source>Skip, I will import a log</source>
         <translation>Saltar, importaré un registro</translation>
+    </message>
+    <message>
+        <source>Label of the closure</source>
+        <translation>Etiqueta de la caja</translation>
+    </message>
+    <message>
+        <source>What is the job called, and the closure on the table?</source>
+        <translation>¿Cómo se llama la obra, y la caja que está en la mesa?</translation>
     </message>
 </context>
 <context>
@@ -3465,10 +3469,6 @@
         <translation>reempalme, luego cifras</translation>
     </message>
     <message>
-        <source>This closure has no fibres. Give it a cable or a splice plan in the set-up, S.</source>
-        <translation>Esta caja no tiene fibras. Dele un cable o un plan de empalmes en la preparación, S.</translation>
-    </message>
-    <message>
         <source>Average so far %1 dB, over the %2 agreed.</source>
         <translation>Media hasta ahora %1 dB, sobre los %2 acordados.</translation>
     </message>
@@ -3578,6 +3578,18 @@
     <message>
         <source>one way</source>
         <translation>un sentido</translation>
+    </message>
+    <message>
+        <source>No closure on the table</source>
+        <translation>No hay ninguna caja en la mesa</translation>
+    </message>
+    <message>
+        <source>A splice is written down for a closure of the job. Make the first one; its label is enough. S chooses another job or closure.</source>
+        <translation>Un empalme se anota en una caja de la obra. Cree la primera; basta con su etiqueta. S elige otra obra o caja.</translation>
+    </message>
+    <message>
+        <source>Make a closure  Enter</source>
+        <translation>Crear una caja  Intro</translation>
     </message>
 </context>
 <context>
@@ -11018,6 +11030,10 @@
     <message>
         <source>{tool}, care {~action} of {time}</source>
         <translation>{tool}, cuidado {~action} del {time}</translation>
+    </message>
+    <message>
+        <source>{field} must be a whole number between {#least} and {#most}</source>
+        <translation>{field} debe ser un número entero entre {#least} y {#most}</translation>
     </message>
 </context>
 </TS>

@@ -32,6 +32,10 @@ constexpr Machine machines[] = {
 };
 constexpr int cardWidth = 640;
 
+const Machine& machineIn(const QComboBox& kind) {
+    return machines[static_cast<std::size_t>(std::max(0, kind.currentIndex()))];
+}
+
 }  // namespace
 
 bool isUntouched(Logbook& book) {
@@ -113,7 +117,11 @@ FirstRun::FirstRun(Session& session, Demo demo, QWidget* parent) : QWidget(paren
     m_job->setAccessibleName(tr("Label of the job"));
     m_job->setPlaceholderText(tr("for example HR-B; may stay empty"));
     m_job->setMaxLength(40);
-    ask(3, tr("What is the job called?"), {m_job});
+    m_closure = new QLineEdit(QStringLiteral("C-01"), sheet);
+    m_closure->setAccessibleName(tr("Label of the closure"));
+    m_closure->setMaxLength(40);
+    m_closure->setEnabled(false);
+    ask(3, tr("What is the job called, and the closure on the table?"), {m_job, m_closure});
     layout->addLayout(grid);
 
     m_start = button(tr("Start the logbook"), ButtonKind::Primary, sheet, QStringLiteral("check"));
@@ -135,7 +143,14 @@ FirstRun::FirstRun(Session& session, Demo demo, QWidget* parent) : QWidget(paren
 
     connect(m_crew, &QLineEdit::returnPressed, this, [this] { m_splicer->setFocus(); });
     connect(m_splicer, &QLineEdit::returnPressed, this, [this] { m_job->setFocus(); });
-    connect(m_job, &QLineEdit::returnPressed, m_start, &QPushButton::click);
+    connect(m_job, &QLineEdit::returnPressed, this, [this] {
+        if (!m_closure->isEnabled()) return m_start->click();
+        m_closure->setFocus();
+        m_closure->selectAll();
+    });
+    connect(m_closure, &QLineEdit::returnPressed, m_start, &QPushButton::click);
+    connect(m_job, &QLineEdit::textChanged, this,
+            [this](const QString& label) { m_closure->setEnabled(!label.trimmed().isEmpty()); });
     connect(m_splicer, &QLineEdit::textChanged, this,
             [this](const QString& label) { m_start->setEnabled(!label.trimmed().isEmpty()); });
 }
@@ -145,7 +160,7 @@ void FirstRun::begin() {
 }
 
 Tool FirstRun::splicer() const {
-    const auto& machine = machines[static_cast<std::size_t>(std::max(0, m_kind->currentIndex()))];
+    const Machine& machine = machineIn(*m_kind);
     Tool tool;
     tool.id = m_session.newId<ToolId>();
     tool.label = text::utf8(m_splicer->text().trimmed());
@@ -157,16 +172,27 @@ Job FirstRun::job() const {
     Job made;
     made.id = m_session.newId<JobId>();
     made.label = text::utf8(m_job->text().trimmed());
-    const auto rules = sampleRules();
-    const bool ribbon = machines[static_cast<std::size_t>(std::max(0, m_kind->currentIndex()))].grooves > 1;
-    if (!rules.empty()) made.rule = ribbon ? rules.back() : rules.front();
+    made.rule = sampleRuleFor(machineIn(*m_kind).grooves);
+    return made;
+}
+
+/// Without a cable it has as many fibres as are spliced.
+Closure FirstRun::closureOf(JobId job) const {
+    Closure made;
+    made.id = m_session.newId<ClosureId>();
+    made.job = job;
+    made.label = text::utf8(m_closure->text().trimmed());
     return made;
 }
 
 void FirstRun::write() {
     m_session.setCrew(text::utf8(m_crew->text().trimmed()));
     std::vector<Entry> entries{Entry(splicer())};
-    if (!m_job->text().trimmed().isEmpty()) entries.emplace_back(job());
+    if (!m_job->text().trimmed().isEmpty()) {
+        const Job made = job();
+        entries.emplace_back(made);
+        if (!m_closure->text().trimmed().isEmpty()) entries.emplace_back(closureOf(made.id));
+    }
     if (m_session.save(entries)) Q_EMIT finished();
 }
 

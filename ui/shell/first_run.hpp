@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// An empty logbook asks three questions: who, which machine, which job. Enter goes to the next; everything
-// can be changed later, and the demo is one click away.
+// An empty logbook asks three questions: who, which machine, which job with which closure. Enter goes to the
+// next; everything can be changed later, and the demo is one click away.
 #pragma once
 #include <QWidget>
 
@@ -34,12 +34,14 @@ class FirstRun : public QWidget {
     void write();
     [[nodiscard]] Tool splicer() const;
     [[nodiscard]] Job job() const;
+    [[nodiscard]] Closure closureOf(JobId job) const;
 
     Session& m_session;
     QLineEdit* m_crew;
     QComboBox* m_kind;
     QLineEdit* m_splicer;
     QLineEdit* m_job;
+    QLineEdit* m_closure;
     QPushButton* m_start;
 };
 

@@ -123,6 +123,7 @@ constexpr const char* list[] = {
     QT_TRANSLATE_NOOP("phrases", "this job has a closure {label} already"),
     QT_TRANSLATE_NOOP("phrases", "Choose it above to add a closure"),
     QT_TRANSLATE_NOOP("phrases", "{field} must be a number between {#least} and {#most}"),
+    QT_TRANSLATE_NOOP("phrases", "{field} must be a whole number between {#least} and {#most}"),
     QT_TRANSLATE_NOOP("phrases", "There is no splicer in the kit"),
     QT_TRANSLATE_NOOP("phrases", "Add one on the Kit screen, F3"),
     QT_TRANSLATE_NOOP("phrases", "no splicer is chosen"),

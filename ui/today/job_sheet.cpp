@@ -21,6 +21,7 @@
 #include "ui/widgets/choose_file.hpp"
 #include "ui/widgets/field_cell.hpp"
 #include "ui/widgets/outcome.hpp"
+#include "ui/widgets/typed_range.hpp"
 #include "ui/widgets/words.hpp"
 
 namespace arc::ui {
@@ -33,14 +34,8 @@ struct JobSheet::Drafted {
 
 namespace {
 
-Result<double> numberIn(const QLineEdit& line, double least, double most) {
-    const auto value = text::typedNumber(line.text());
-    if (!value || *value < least || *value > most)
-        return fail(ProblemCode::BadInput, text::utf8(line.accessibleName()) + " must be a number between " +
-                                               text::utf8(text::number(least, 2)) + " and " +
-                                               text::utf8(text::number(most, 2)));
-    return *value;
-}
+constexpr int usualUnit = 12;  ///< fibres of a tube or ribbon
+constexpr TypedRange lossLimits{0.001, 5}, attemptLimits{1, 20}, fibreLimits{1, 6912}, kmLimits{0, 20'000};
 
 /// A crew with mass splicers alone works on ribbons.
 bool splicesRibbonsOnly(Session& session) {
@@ -71,7 +66,8 @@ JobSheet::JobSheet(Session& session, QWidget* parent) : QWidget(parent), m_sessi
     auto* grid = new QGridLayout;
     grid->setHorizontalSpacing(theme.px(20));
     grid->setVerticalSpacing(theme.px(2));
-    for (int column = 0; column < 4; ++column) grid->setColumnStretch(column, 1);
+    // The names of jobs and rules are long.
+    for (const int column : {0, 1, 2, 3}) grid->setColumnStretch(column, column % 3 == 0 ? 6 : 5);
     box->addLayout(grid);
 
     const auto edit = [&] { return new QLineEdit(sheet); };
@@ -201,7 +197,9 @@ void JobSheet::begin(std::optional<JobId> job) {
         if (one.id == job) m_which->setCurrentIndex(m_which->count() - 1);
     }
     fillFromJob();
-    m_which->setFocus(Qt::OtherFocusReason);
+    // A job without closures wants one; all else has its usual value.
+    const bool wantsClosure = m_which->currentIndex() > 0 && m_closures.empty();
+    (wantsClosure ? static_cast<QWidget*>(m_closure) : m_which)->setFocus(Qt::OtherFocusReason);
 }
 
 void JobSheet::offerRibbons(const std::optional<Cable>& cable) {
@@ -241,12 +239,8 @@ void JobSheet::fillFromJob() {
     if (index < 0) {
         m_label->clear();
         m_title->clear();
-        const bool ribbons = splicesRibbonsOnly(m_session);
-        fillRules(sampleRules()[ribbons ? 1 : 0]);
-        m_unit->setCurrentIndex(m_unit->findData(ribbons ? -12 : 12));
-        m_cableLabel->setText(QStringLiteral("A"));
-        m_fibres->setText(QStringLiteral("144"));
-        m_fibreType->setText(QStringLiteral("G.652.D"));
+        fillRules(sampleRuleFor(splicesRibbonsOnly(m_session) ? usualUnit : 1));
+        offerCable();
     } else {
         const auto& job = m_jobs[static_cast<std::size_t>(index)];
         m_label->setText(text::words(job.label));
@@ -261,13 +255,25 @@ void JobSheet::fillFromJob() {
         for (const auto& closure : m_closures)
             m_closureWhich->addItem(tr("change %1").arg(text::words(closure.label)));
         m_closureWhich->addItem(tr("none, only the job"));
-        if (!m_cables.empty()) {
+        if (m_cables.empty()) {
+            offerCable();
+        } else {
             m_cable->setCurrentIndex(1);
             Q_EMIT m_cable->activated(1);
         }
     }
     fillFromClosure();
     m_said->clear();
+}
+
+/// The usual one, to be changed.
+void JobSheet::offerCable() {
+    m_cable->setCurrentIndex(0);
+    Q_EMIT m_cable->activated(0);
+    m_unit->setCurrentIndex(m_unit->findData(splicesRibbonsOnly(m_session) ? -usualUnit : usualUnit));
+    m_cableLabel->setText(QStringLiteral("A"));
+    m_fibres->setText(QStringLiteral("144"));
+    m_fibreType->setText(QStringLiteral("G.652.D"));
 }
 
 /// The samples and every contract of this logbook may be chosen; `own` is shown.
@@ -362,18 +368,18 @@ Result<AcceptanceRule> JobSheet::readRule(const std::string& jobLabel) {
     const auto chosen = static_cast<std::size_t>(std::max(0, m_rule->currentIndex()));
     const AcceptanceRule before = chosen < m_rules.size() ? m_rules[chosen] : AcceptanceRule{};
     AcceptanceRule rule = before;
-    const auto perSplice = numberIn(*m_perSplice, 0.001, 5);
+    const auto perSplice = numberIn(*m_perSplice, lossLimits);
     if (!perSplice) return wrongIn(*m_perSplice, perSplice.error());
-    const auto average = numberIn(*m_average, 0.001, 5);
+    const auto average = numberIn(*m_average, lossLimits);
     if (!average) return wrongIn(*m_average, average.error());
-    const auto ceiling = numberIn(*m_ceiling, 0.001, 5);
+    const auto ceiling = numberIn(*m_ceiling, lossLimits);
     if (!ceiling) return wrongIn(*m_ceiling, ceiling.error());
-    const auto attempts = numberIn(*m_attempts, 1, 20);
+    const auto attempts = wholeNumberIn(*m_attempts, attemptLimits);
     if (!attempts) return wrongIn(*m_attempts, attempts.error());
     rule.perSplice = loss(*perSplice);
     rule.average = loss(*average);
     rule.ceiling = loss(*ceiling);
-    rule.attempts = static_cast<int>(*attempts);
+    rule.attempts = *attempts;
     rule.directions = m_directions->currentIndex() == 1 ? Directions::TwoWay : Directions::OneWay;
     if (rule != before) {
         rule.name = "Contract of " + jobLabel;
@@ -410,9 +416,9 @@ Result<Closure> JobSheet::readClosure(JobId job, std::optional<Cable>& freshCabl
         cable.id = m_session.newId<CableId>();
         cable.job = job;
         cable.label = trimmed(*m_cableLabel);
-        const auto count = numberIn(*m_fibres, 1, 6912);
+        const auto count = wholeNumberIn(*m_fibres, fibreLimits);
         if (!count) return wrongIn(*m_fibres, count.error());
-        cable.fibreCount = fibres = static_cast<int>(*count);
+        cable.fibreCount = fibres = *count;
         const int unit = m_unit->currentData().toInt();
         cable.unit = unit < 0 ? FibreUnit::Ribbon : FibreUnit::Tube;
         cable.unitSize = std::abs(unit);
@@ -420,7 +426,7 @@ Result<Closure> JobSheet::readClosure(JobId job, std::optional<Cable>& freshCabl
         cable.colourOrder = text::utf8(m_order->currentText());
         cable.fibreType = trimmed(*m_fibreType);
         if (!m_length->text().trimmed().isEmpty()) {
-            const auto length = numberIn(*m_length, 0, 20'000);
+            const auto length = numberIn(*m_length, kmLimits);
             if (!length) return wrongIn(*m_length, length.error());
             cable.lengthKm = *length;
         }

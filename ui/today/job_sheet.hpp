@@ -33,6 +33,7 @@ class JobSheet : public QWidget {
   private:
     struct Drafted;
     void fillFromJob();
+    void offerCable();
     /// What a ribbon can be, by the unit chosen; of a cable that is there, what it says.
     void offerRibbons(const std::optional<Cable>& cable);
     [[nodiscard]] std::optional<RibbonKind> ribbon() const;

@@ -17,6 +17,7 @@
 #include "ui/today/pad_view.hpp"
 #include "ui/today/prompt_bar.hpp"
 #include "ui/today/sitting.hpp"
+#include "ui/widgets/empty_state.hpp"
 #include "ui/widgets/words.hpp"
 
 namespace arc::ui {
@@ -30,6 +31,15 @@ LossPad::LossPad(Session& session, QWidget* parent) : QFrame(parent), m_session(
     box->setSpacing(0);
     m_rows = new PadRows(this);
     box->addWidget(m_rows, 1);
+    m_noClosure = new EmptyState(QStringLiteral("today"), tr("No closure on the table"),
+                                 tr("A splice is written down for a closure of the job. Make the first one; "
+                                    "its label is enough. S chooses another job or closure."),
+                                 this);
+    auto* make = m_noClosure->addButton(tr("Make a closure  Enter"), QStringLiteral("add"));
+    make->setFocusPolicy(Qt::NoFocus);
+    connect(make, &QPushButton::clicked, this, &LossPad::closureAsked);
+    box->addWidget(m_noClosure, 1);
+    m_noClosure->hide();
     connect(m_rows, &PadRows::chosen, this, [this](std::size_t inUnit) {
         setFocus();
         if (m_pad) take(m_pad->moveTo(m_pad->unitFirst(m_pad->current()) + inUnit));
@@ -208,6 +218,10 @@ void LossPad::enter() {
 
 void LossPad::keyPressEvent(QKeyEvent* event) {
     if (!m_pad) return QFrame::keyPressEvent(event);
+    if (m_pad->rows().empty()) {
+        if (event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter) return closureAsked();
+        return QFrame::keyPressEvent(event);
+    }
     const auto step = [this](std::ptrdiff_t by) {
         const auto target = static_cast<std::ptrdiff_t>(m_pad->current()) + by;
         const auto last = static_cast<std::ptrdiff_t>(m_pad->rows().size()) - 1;
@@ -268,7 +282,7 @@ void LossPad::fitHint() {
     // Before it is shown the pad has no width of its own; the hint learns its own only after its layout did.
     if (!isVisible()) return;
     const int inside = contentsRect().width() - 2 - 2 * currentTheme().px(16);
-    m_hint->setMinimumHeight(inside > 0 ? m_hint->heightForWidth(inside) : 0);
+    m_hint->setMinimumHeight(inside > 0 ? std::max(0, m_hint->heightForWidth(inside)) : 0);
 }
 
 void LossPad::changeEvent(QEvent* event) {
@@ -284,6 +298,9 @@ void LossPad::refresh() {
     const auto& rows = m_pad->rows();
     const auto first = rows.empty() ? 0 : m_pad->unitFirst(m_pad->current());
     const auto end = rows.empty() ? 0 : m_pad->unitEnd(m_pad->current());
+    m_rows->setVisible(!rows.empty());
+    m_noClosure->setVisible(rows.empty());
+    if (!m_prompt->isVisible()) m_buttons->setVisible(!rows.empty());
     std::vector<PadRowView> views;
     for (auto r = first; r < end; ++r) views.push_back(viewOf(*m_pad, r, preview, m_marks));
     m_rows->setViews(std::move(views), rows.empty() ? 0 : m_pad->current() - first);

@@ -19,6 +19,7 @@ class QPushButton;
 namespace arc::ui {
 
 struct Draft;
+class EmptyState;
 class PadRows;
 
 class LossPad : public QFrame {
@@ -51,6 +52,8 @@ class LossPad : public QFrame {
     void typedChanged();
     /// The pad moved to another fibre or the rows changed.
     void moved();
+    /// There is no closure to splice into; one is to be made.
+    void closureAsked();
 
   protected:
     void keyPressEvent(QKeyEvent* event) override;
@@ -73,6 +76,7 @@ class LossPad : public QFrame {
     std::optional<pad::Pad> m_pad;
     PadMarks m_marks;
     PadRows* m_rows;
+    EmptyState* m_noClosure;
     QLabel* m_hint;
     PromptBar* m_prompt;
     QPushButton* m_resplice;

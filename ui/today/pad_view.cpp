@@ -142,8 +142,7 @@ PadRowView viewOf(const pad::Pad& pad, std::size_t r, const pad::Preview& previe
 }
 
 QString usualHint(const pad::Pad& pad, const pad::Preview& preview, const PadMarks& marks) {
-    if (pad.rows().empty())
-        return LossPad::tr("This closure has no fibres. Give it a cable or a splice plan in the set-up, S.");
+    if (pad.rows().empty()) return {};
     if (preview.typed.kind == pad::TypedKind::Impossible) return text::spoken(preview.typed.sentence);
     const QString average =
         preview.average == pad::AverageNow::Over

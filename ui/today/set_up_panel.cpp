@@ -17,6 +17,8 @@
 #include "core/kit/life.hpp"
 #include "ui/text/format.hpp"
 #include "ui/theme/theme.hpp"
+#include "ui/widgets/field_cell.hpp"
+#include "ui/widgets/typed_range.hpp"
 #include "ui/widgets/words.hpp"
 
 namespace arc::ui {
@@ -29,25 +31,13 @@ QString nameOf(const Tool& tool) {
                : QStringLiteral("%1 “%2”").arg(text::words(tool.label), text::words(tool.nickname));
 }
 
-/// A number within limits from a line; an empty line is not known.
-struct Line {
-    const char* name;
-    double least, most;
-};
-
-Result<std::optional<double>> read(const QLineEdit& edit, const Line& line) {
-    if (edit.text().trimmed().isEmpty()) return std::optional<double>{};
-    const auto value = text::typedNumber(edit.text());
-    if (!value || *value < line.least || *value > line.most)
-        return fail(ProblemCode::BadInput, std::string(line.name) + " must be a number between " +
-                                               text::utf8(text::number(line.least, 0)) + " and " +
-                                               text::utf8(text::number(line.most, 0)));
-    return std::optional<double>{*value};
+/// An empty line is not known.
+Result<std::optional<double>> read(const QLineEdit& line, TypedRange range) {
+    if (line.text().trimmed().isEmpty()) return std::optional<double>{};
+    return numberIn(line, range);
 }
 
-constexpr Line temperatureLine{"The temperature", -60, 85};
-constexpr Line humidityLine{"The humidity", 0, 100};
-constexpr Line pressureLine{"The pressure", 300, 1100};
+constexpr TypedRange celsiusLimits{-60, 85}, humidityLimits{0, 100}, pressureLimits{300, 1100};
 
 }  // namespace
 
@@ -79,19 +69,20 @@ SetUpPanel::SetUpPanel(QWidget* parent) : QWidget(parent) {
     m_temperature = new QLineEdit(sheet);
     m_humidity = new QLineEdit(sheet);
     m_pressure = new QLineEdit(sheet);
-    add(grid, 0, 0, tr("Job"), m_job);
-    add(grid, 0, 1, tr("Closure"), m_closure);
-    add(grid, 0, 2, tr("Who splices"), m_operator);
-    add(grid, 1, 0, tr("Splicer"), m_splicer);
-    add(grid, 1, 1, tr("Fibres per arc"), m_fibres);
-    add(grid, 1, 2, tr("Splice mode"), m_mode);
-    add(grid, 2, 0, tr("Cleaver"), m_cleaver);
+    addField(*grid, 0, 0, tr("Job"), *m_job);
+    addField(*grid, 0, 1, tr("Closure"), *m_closure);
+    addField(*grid, 0, 2, tr("Who splices"), *m_operator);
+    addField(*grid, 1, 0, tr("Splicer"), *m_splicer);
+    addField(*grid, 1, 1, tr("Fibres per arc"), *m_fibres);
+    addField(*grid, 1, 2, tr("Splice mode"), *m_mode);
+    addField(*grid, 2, 0, tr("Cleaver"), *m_cleaver);
     grid->setRowMinimumHeight(6, theme.px(10));
-    add(grid, 4, 0, tr("Temperature, °C"), m_temperature);
-    add(grid, 4, 1, tr("Humidity, %"), m_humidity);
-    add(grid, 4, 2, tr("Air pressure, hPa"), m_pressure);
+    addField(*grid, 4, 0, tr("Temperature, °C"), *m_temperature);
+    addField(*grid, 4, 1, tr("Humidity, %"), *m_humidity);
+    addField(*grid, 4, 2, tr("Air pressure, hPa"), *m_pressure);
     m_order = {m_job,  m_closure, m_operator,    m_splicer,  m_fibres,
                m_mode, m_cleaver, m_temperature, m_humidity, m_pressure};
+    for (auto* control : m_order) control->setMinimumHeight(theme.px(Touch::Usual) + theme.px(4));
     for (std::size_t i = 1; i < m_order.size(); ++i) setTabOrder(m_order[i - 1], m_order[i]);
 
     m_note = words(QString(), TextRole::Body, sheet);
@@ -125,26 +116,8 @@ SetUpPanel::SetUpPanel(QWidget* parent) : QWidget(parent) {
     m_mode->lineEdit()->installEventFilter(this);
 }
 
-QWidget* SetUpPanel::add(QGridLayout* grid, int row, int column, const QString& name, QWidget* control) {
-    auto* label = words(name, TextRole::Soft, this);
-    label->setBuddy(control);
-    control->setAccessibleName(name);
-    if (auto* choice = qobject_cast<QComboBox*>(control)) {
-        // A long title does not widen the sheet beyond the screen.
-        choice->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
-        choice->setMinimumContentsLength(8);
-    }
-    control->setMinimumHeight(currentTheme().px(Touch::Usual) + currentTheme().px(4));
-    auto* cell = new QVBoxLayout;
-    cell->setSpacing(currentTheme().px(3));
-    cell->addWidget(label);
-    cell->addWidget(control);
-    cell->addSpacing(currentTheme().px(8));
-    grid->addLayout(cell, row, column);
-    return control;
-}
-
-Result<void> SetUpPanel::fill(Logbook& book, const Sitting& sitting, Instant now) {
+Result<void> SetUpPanel::fill(Logbook& book, const Sitting& sitting, const std::string& signedOn,
+                              Instant now) {
     m_book = &book;
     m_before = sitting;
     m_now = now;
@@ -198,6 +171,7 @@ Result<void> SetUpPanel::fill(Logbook& book, const Sitting& sitting, Instant now
         {QStringLiteral("G.652-G.652"), QStringLiteral("G.657-G.652"), QStringLiteral("G.655-G.655")});
     m_mode->setEditText(text::words(sitting.mode));
     m_operator->setText(text::words(sitting.operatorName));
+    m_operator->setPlaceholderText(text::words(signedOn));
     const auto& air = sitting.ambient;
     m_temperature->setText(air.temperature ? text::number(celsius(*air.temperature), 1) : QString());
     m_humidity->setText(air.humidity ? text::number(air.humidity->value / 10.0, 0) : QString());
@@ -317,11 +291,11 @@ void SetUpPanel::accept() {
         return wrong(Problem{ProblemCode::BadInput, "There is no splicer in the kit", "",
                              "Add one on the Kit screen, F3"},
                      m_splicer);
-    const auto temperature = read(*m_temperature, temperatureLine);
+    const auto temperature = read(*m_temperature, celsiusLimits);
     if (!temperature) return wrong(temperature.error(), m_temperature);
-    const auto humidity = read(*m_humidity, humidityLine);
+    const auto humidity = read(*m_humidity, humidityLimits);
     if (!humidity) return wrong(humidity.error(), m_humidity);
-    const auto pressure = read(*m_pressure, pressureLine);
+    const auto pressure = read(*m_pressure, pressureLimits);
     if (!pressure) return wrong(pressure.error(), m_pressure);
     sitting.splicer = m_splicers[static_cast<std::size_t>(m_splicer->currentIndex())].id;
     sitting.fibresPerArc = m_fibres->currentData().toInt();

@@ -11,7 +11,6 @@
 #include "ui/today/sitting.hpp"
 
 class QComboBox;
-class QGridLayout;
 class QLabel;
 class QLineEdit;
 class QPushButton;
@@ -22,8 +21,9 @@ class SetUpPanel : public QWidget {
     Q_OBJECT
   public:
     explicit SetUpPanel(QWidget* parent = nullptr);
-    /// Fills the lists from the book and shows what is chosen now.
-    Result<void> fill(Logbook& book, const Sitting& sitting, Instant now);
+    /// Fills the lists from the book and shows what is chosen now. Who is signed on splices, unless somebody
+    /// else is named.
+    Result<void> fill(Logbook& book, const Sitting& sitting, const std::string& signedOn, Instant now);
     void begin();
 
   Q_SIGNALS:
@@ -35,7 +35,6 @@ class SetUpPanel : public QWidget {
     bool eventFilter(QObject* watched, QEvent* event) override;
 
   private:
-    QWidget* add(QGridLayout* grid, int row, int column, const QString& name, QWidget* control);
     void fillClosures();
     void fillFibresPerArc(int chosen);
     void fillCleaver();

@@ -169,7 +169,6 @@ Result<Sitting> completed(Sitting sitting, Logbook& book) {
         if (latest) {
             sitting.mode = latest->mode;
             sitting.fibresPerArc = latest->channels;
-            sitting.operatorName = latest->operatorName;
             sitting.job = latest->job;
             sitting.closure = latest->closure;
             sitting.ambient = latest->ambient;

@@ -132,6 +132,7 @@ QWidget* TodayPage::makeWork() {
     connect(m_pad, &LossPad::writeAsked, this, &TodayPage::write);
     connect(m_pad, &LossPad::typedChanged, this, &TodayPage::saveDraft);
     connect(m_pad, &LossPad::moved, this, &TodayPage::showHead);
+    connect(m_pad, &LossPad::closureAsked, this, &TodayPage::openJobSheet);
 
     auto* right = new QVBoxLayout;
     right->setSpacing(theme.px(14));

@@ -104,6 +104,11 @@ TodayPage::TodayPage(Session& session, QWidget* parent)
         else
             load();
     });
+    connect(&m_session, &Session::crewChanged, this, [this] {
+        if (!m_here || !m_sitting.operatorName.empty()) return;
+        m_here->setUp.operatorName = m_session.crew();
+        m_pad->changeSetUp(m_here->setUp);
+    });
     connect(&m_session, &Session::driftReady, this, &TodayPage::showMachine);
     connect(&m_desk, &CareDesk::changed, this, [this] {
         m_overridden.clear();
@@ -155,6 +160,7 @@ void TodayPage::load() {
     auto here = desk(m_sitting, m_session.book());
     if (!here) return m_session.tell(here.error());
     m_here = std::move(*here);
+    if (m_here->setUp.operatorName.empty()) m_here->setUp.operatorName = m_session.crew();
     m_pad->setMarks({});
     m_pad->setPad(pad::Pad(m_here->setUp, m_here->fibres, m_here->arcs));
     m_pad->restore(rememberedDraft(m_here->setUp.closure));
@@ -204,7 +210,7 @@ void TodayPage::readJobAverage() {
 // --- sheets ------------------------------------------------------------------------------------------------
 
 void TodayPage::openSetUp() {
-    const auto filled = m_setUp->fill(m_session.book(), m_sitting, m_session.clock().now());
+    const auto filled = m_setUp->fill(m_session.book(), m_sitting, m_session.crew(), m_session.clock().now());
     if (!filled) return m_session.tell(filled.error());
     m_head->setTitle(tr("Set-up"));
     m_head->setLine(tr("Job, closure, tools and the air around: every reading carries them"));

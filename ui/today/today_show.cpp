@@ -45,7 +45,7 @@ void TodayPage::showHead() {
                                                      tr("job %1").arg(text::words(m_here->job->label))));
     if (!m_here->span.empty()) line << tr("span %1").arg(text::words(m_here->span));
     if (m_here->twice) line << QStringLiteral("◆ ") + tr("the closure was edited twice, see Logbook, F7");
-    line << tr("%1 fibres, %2 done").arg(pad.rows().size()).arg(pad.done());
+    if (!pad.rows().empty()) line << tr("%1 fibres, %2 done").arg(pad.rows().size()).arg(pad.done());
     if (pad.open() > 0)
         line << tr("%n to re-splice", nullptr, static_cast<int>(pad.open()))
                     .replace(QLatin1String("%n"), QString::number(pad.open()));

@@ -40,10 +40,7 @@ void TodayPage::askOverride(const pad::Write& write) {
     const auto holds = look->openHolds(*m_sitting.splicer);
     m_pad->askPrompt(
         tr("%1. Going on is written into the record. Who goes on, and why?").arg(m_holdTitle->text()),
-        {{tr("Name"),
-          text::words(m_sitting.operatorName.empty() ? m_session.crew() : m_sitting.operatorName),
-          {}},
-         {tr("Reason"), {}, overrideReasons()}},
+        {{tr("Name"), text::words(m_here->setUp.operatorName), {}}, {tr("Reason"), {}, overrideReasons()}},
         tr("Go on"), [this, holds, write](const QStringList& answers) -> QString {
             std::vector<Entry> entries;
             for (const auto& item : holds) {

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/widgets/field_cell.hpp"
 
+#include <QComboBox>
 #include <QGridLayout>
 #include <QLabel>
 #include <QVBoxLayout>
@@ -15,6 +16,11 @@ void addField(QGridLayout& grid, int row, int column, const QString& name, QWidg
     auto* label = words(name, TextRole::Soft, control.parentWidget());
     label->setBuddy(&control);
     control.setAccessibleName(name);
+    if (auto* choice = qobject_cast<QComboBox*>(&control)) {
+        // A long title does not widen the sheet beyond the screen.
+        choice->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
+        choice->setMinimumContentsLength(8);
+    }
     auto* cell = new QVBoxLayout;
     cell->setSpacing(theme.px(2));
     cell->addWidget(label);

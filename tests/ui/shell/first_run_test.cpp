@@ -5,6 +5,7 @@
 #include <QPushButton>
 #include <QTest>
 
+#include "tests/support/real_window.hpp"
 #include "tests/support/window_fixture.hpp"
 #include "ui/shell/page.hpp"
 
@@ -35,14 +36,43 @@ TEST_F(FirstRunTest, threeAnswersAndEnterMakeALogbook) {
     auto* job = named<QLineEdit>(QStringLiteral("Label of the job"));
     QTest::keyClicks(job, QStringLiteral("HR-B"));
     QTest::keyClick(job, Qt::Key_Return);
-    ASSERT_EQ(book.written.size(), 2u);
+    EXPECT_TRUE(book.written.empty());
+    auto* closure = named<QLineEdit>(QStringLiteral("Label of the closure"));
+    QTest::keyClicks(closure, QStringLiteral("HR-17"));
+    QTest::keyClick(closure, Qt::Key_Return);
+    ASSERT_EQ(book.written.size(), 3u);
     const auto& tool = std::get<Tool>(book.written[0]);
     EXPECT_EQ(tool.label, "S-09");
     EXPECT_EQ(asSplicer(tool)->grooves, 12);
     EXPECT_EQ(std::get<Job>(book.written[1]).label, "HR-B");
+    EXPECT_EQ(std::get<Job>(book.written[1]).rule.name, "Sample: ribbon");
+    EXPECT_EQ(std::get<Closure>(book.written[2]).label, "HR-17");
+    EXPECT_EQ(std::get<Closure>(book.written[2]).job, std::get<Job>(book.written[1]).id);
     EXPECT_EQ(session->crew(), "Crew 4");
     EXPECT_FALSE(questions()->isVisible());
     EXPECT_TRUE(window->page(Screen::Today).isVisible());
+}
+
+TEST(FirstRunOverARealBook, afterTheThreeQuestionsADigitAndEnterIsASplice) {
+    test::RealWindow real;
+    ASSERT_TRUE(real.open());
+    auto* questions = real.window->findChild<FirstRun*>();
+    ASSERT_NE(questions, nullptr);
+    test::RealWindow::press(Qt::Key_Return);
+    test::RealWindow::press(Qt::Key_Return);
+    test::RealWindow::type(QStringLiteral("HR-B"));
+    test::RealWindow::press(Qt::Key_Return);
+    test::RealWindow::press(Qt::Key_Return);
+    ASSERT_TRUE(real.settle());
+    test::RealWindow::type(QStringLiteral("4"));
+    test::RealWindow::press(Qt::Key_Return);
+    test::RealWindow::type(QStringLiteral("12"));
+    test::RealWindow::press(Qt::Key_Return);
+    const auto rows = real.rig.reopened()->splices({}, PageOrder::OldestFirst, std::nullopt, 10).value();
+    ASSERT_EQ(rows.size(), 2u);
+    EXPECT_EQ(rows[1].reading.fibreA, "2");
+    EXPECT_EQ(rows[1].reading.loss.value, 120);
+    EXPECT_EQ(rows[1].arc.operatorName, "Mira") << "who is at the keyboard";
 }
 
 TEST_F(FirstRunTest, theJobMayStayEmptyButTheSplicerMayNot) {

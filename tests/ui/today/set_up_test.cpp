@@ -5,6 +5,7 @@
 #include <QLabel>
 #include <QLineEdit>
 
+#include <algorithm>
 #include <fstream>
 #include <gtest/gtest.h>
 
@@ -15,6 +16,7 @@
 #include "ui/today/set_up_panel.hpp"
 #include "ui/today/sitting.hpp"
 #include "ui/today/today_page.hpp"
+#include "ui/widgets/empty_state.hpp"
 
 namespace arc::ui {
 namespace {
@@ -49,6 +51,10 @@ class FirstJob : public testing::Test {
         page->show();
     }
     JobSheet* sheet() { return page->findChild<JobSheet*>(); }
+    bool says(const QString& words) {
+        return std::ranges::any_of(sheet()->findChildren<QLabel*>(),
+                                   [&](const QLabel* label) { return label->text().contains(words); });
+    }
 
     test::UiRig rig;
     Session* session = nullptr;
@@ -110,6 +116,14 @@ TEST_F(FirstJob, WhatIsMissingGetsTheKeyboardAndNothingTypedIsLost) {
     fill(sheet(), "Fibres in the cable", "many");
     QTest::keyClick(named<QLineEdit>(sheet(), "Splice plan"), Qt::Key_Return, Qt::ControlModifier);
     EXPECT_EQ(sheet()->focusWidget(), named<QLineEdit>(sheet(), "Fibres in the cable"));
+    EXPECT_TRUE(says("Fibres in the cable must be a whole number between 1 and 6,912"));
+    fill(sheet(), "Fibres in the cable", "12.5");
+    QTest::keyClick(named<QLineEdit>(sheet(), "Splice plan"), Qt::Key_Return, Qt::ControlModifier);
+    EXPECT_EQ(sheet()->focusWidget(), named<QLineEdit>(sheet(), "Fibres in the cable")) << "no half fibre";
+    fill(sheet(), "Fibres in the cable", "12");
+    fill(sheet(), "Ceiling, dB", "0");
+    QTest::keyClick(named<QLineEdit>(sheet(), "Splice plan"), Qt::Key_Return, Qt::ControlModifier);
+    EXPECT_TRUE(says("Ceiling, dB must be a number between 0.001 and 5"));
     EXPECT_TRUE(rig.reopened()->jobs().value().empty());
 }
 
@@ -124,6 +138,45 @@ TEST(FirstJobOfAMassSplicer, BeginsWithRibbonsAndTheirRule) {
     sheet->begin({});
     EXPECT_EQ(named<QComboBox>(sheet, "Acceptance rule")->currentText(), "Sample: ribbon");
     EXPECT_EQ(named<QComboBox>(sheet, "Tubes or ribbons")->currentText(), "ribbons of 12");
+}
+
+TEST(AJobWithoutClosures, SaysWhatToDoAndItsFirstSpliceIsALabelAway) {
+    test::UiRig rig;
+    rig.write(Tool{rig.newId<ToolId>(), "S-01", "", Splicer{}, Service::InUse});
+    Job job;
+    job.id = rig.newId<JobId>();
+    job.label = "HR-B";
+    job.rule = sampleRules().front();
+    rig.write(job);
+    Session& session = rig.start();
+    session.setCrew("Crew 4");
+    TodayPage page(session);
+    page.resize(1250, 768);
+    page.show();
+    page.activateWindow();
+    ASSERT_TRUE(QTest::qWaitForWindowActive(&page));
+    auto* noClosure = page.pad().findChild<EmptyState*>();
+    ASSERT_TRUE(noClosure);
+    EXPECT_TRUE(noClosure->isVisible());
+    test::picture(page, "no-closure");
+    // Keys that move or enter have nothing to work on.
+    for (const auto key : {Qt::Key_Down, Qt::Key_End, Qt::Key_PageUp, Qt::Key_Space, Qt::Key_4})
+        QTest::keyClick(&page.pad(), key);
+    QTest::keyClick(&page.pad(), Qt::Key_Return);
+    auto* sheet = page.findChild<JobSheet*>();
+    ASSERT_TRUE(sheet->isVisible());
+    EXPECT_EQ(sheet->focusWidget(), named<QLineEdit>(sheet, "Closure label"));
+    fill(sheet, "Closure label", "HR-17");
+    QTest::keyClick(named<QLineEdit>(sheet, "Closure label"), Qt::Key_Return, Qt::ControlModifier);
+    EXPECT_FALSE(noClosure->isVisible());
+    EXPECT_EQ(rig.reopened()->cables(job.id)->at(0).fibreCount, 144) << "the usual cable";
+    test::typeKeys(&page.pad(), "4\r");
+    session.setCrew("Crew 5");
+    test::typeKeys(&page.pad(), "5\r");
+    const auto rows = rig.reopened()->splices({}, PageOrder::OldestFirst, std::nullopt, 10).value();
+    ASSERT_EQ(rows.size(), 2u);
+    EXPECT_EQ(rows[0].arc.operatorName, "Crew 4") << "who is signed on";
+    EXPECT_EQ(rows[1].arc.operatorName, "Crew 5");
 }
 
 TEST_F(FirstJob, TheCableSaysHowItsRibbonIsStrippedAndACableThatDoesNotIsAsked) {
@@ -230,10 +283,7 @@ TEST_F(FirstJob, AMissingLabelSaysOneSentenceAndWritesNothing) {
     sheet()->begin({});
     QTest::keyClick(named<QLineEdit>(sheet(), "Splice plan"), Qt::Key_Return);
     EXPECT_TRUE(rig.reopened()->jobs().value().empty());
-    bool said = false;
-    for (auto* label : sheet()->findChildren<QLabel*>())
-        said = said || label->text().contains("needs a label");
-    EXPECT_TRUE(said);
+    EXPECT_TRUE(says("needs a label"));
 }
 
 TEST_F(FirstJob, TheSetUpSaysWhenTheArcWasCalibratedForOtherFibre) {
@@ -251,7 +301,7 @@ TEST_F(FirstJob, TheSetUpSaysWhenTheArcWasCalibratedForOtherFibre) {
     start->splicer = tools[0].id;
     start->fibresPerArc = 12;
     start->mode = "G.652-G.652";
-    ASSERT_TRUE(panel.fill(*rig.book, *start, rig.clock.now()));
+    ASSERT_TRUE(panel.fill(*rig.book, *start, "Crew 4", rig.clock.now()));
     panel.show();
     const auto noticed = [&] {
         for (auto* label : panel.findChildren<QLabel*>())
@@ -283,8 +333,9 @@ TEST_F(FirstJob, TheSetUpIsTakenByKeyboardAndRemembered) {
     auto start = completed({}, *rig.book);
     ASSERT_TRUE(start);
     start->ambient.temperature = 21.0_degC;
-    ASSERT_TRUE(panel.fill(*rig.book, *start, rig.clock.now()));
+    ASSERT_TRUE(panel.fill(*rig.book, *start, "Crew 4", rig.clock.now()));
     panel.show();
+    EXPECT_EQ(named<QLineEdit>(&panel, "Who splices")->placeholderText(), "Crew 4");
     auto* splicer = named<QComboBox>(&panel, "Splicer");
     QTest::keyClick(splicer, Qt::Key_Down);
     fill(&panel, "Who splices", "Ana");
