@@ -135,7 +135,7 @@ FirstRun::FirstRun(Session& session, Demo demo, QWidget* parent) : QWidget(paren
     auto* skip = button(tr("Skip, I will import a log"), ButtonKind::Usual, sheet, QStringLiteral("import"));
     connect(skip, &QPushButton::clicked, this, [this] {
         m_session.setCrew(text::utf8(m_crew->text().trimmed()));
-        Q_EMIT finished();
+        Q_EMIT importAsked();
     });
     others->addWidget(show, 1);
     others->addWidget(skip, 1);

@@ -25,8 +25,10 @@ class FirstRun : public QWidget {
     void begin();
 
   Q_SIGNALS:
-    /// Written, or skipped.
+    /// Written.
     void finished();
+    /// Skipped: a log brings splicer and job along.
+    void importAsked();
     void demoAsked();
     void languageAsked(arc::ui::text::Language language);
 

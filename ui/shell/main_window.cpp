@@ -110,6 +110,10 @@ void MainWindow::offerFirstRun() {
     m_stack->addWidget(m_firstRun);
     m_stack->setCurrentWidget(m_firstRun);
     connect(m_firstRun, &FirstRun::finished, this, [this] { go(Screen::Today); });
+    connect(m_firstRun, &FirstRun::importAsked, this, [this] {
+        go(Screen::Today);
+        if (auto* import = m_session.actions().find(QStringLiteral("today.import"))) import->trigger();
+    });
     connect(m_firstRun, &FirstRun::demoAsked, this, &MainWindow::openDemo);
     // Queued: the window is made anew, this page with it.
     connect(m_firstRun, &FirstRun::languageAsked, this, &MainWindow::setLanguage, Qt::QueuedConnection);

@@ -67,7 +67,7 @@ JobSheet::JobSheet(Session& session, QWidget* parent) : QWidget(parent), m_sessi
     grid->setHorizontalSpacing(theme.px(20));
     grid->setVerticalSpacing(theme.px(2));
     // The names of jobs and rules are long.
-    for (const int column : {0, 1, 2, 3}) grid->setColumnStretch(column, column % 3 == 0 ? 6 : 5);
+    for (const int column : {0, 1, 2, 3}) grid->setColumnStretch(column, column % 3 == 0 ? 7 : 5);
     box->addLayout(grid);
 
     const auto edit = [&] { return new QLineEdit(sheet); };

@@ -8,6 +8,8 @@
 #include "tests/support/real_window.hpp"
 #include "tests/support/window_fixture.hpp"
 #include "ui/shell/page.hpp"
+#include "ui/today/import_panel.hpp"
+#include "ui/today/job_sheet.hpp"
 
 namespace arc::ui {
 namespace {
@@ -73,6 +75,25 @@ TEST(FirstRunOverARealBook, afterTheThreeQuestionsADigitAndEnterIsASplice) {
     EXPECT_EQ(rows[1].reading.fibreA, "2");
     EXPECT_EQ(rows[1].reading.loss.value, 120);
     EXPECT_EQ(rows[1].arc.operatorName, "Mira") << "who is at the keyboard";
+}
+
+TEST(FirstRunOverARealBook, whoeverHasALogIsAskedForItAndTheKeysOfTodayWorkWithoutAJob) {
+    test::RealWindow real;
+    ASSERT_TRUE(real.open());
+    auto* questions = real.window->findChild<FirstRun*>();
+    ASSERT_NE(questions, nullptr);
+    for (auto* choice : questions->findChildren<QPushButton*>())
+        if (choice->text().contains(QStringLiteral("import"))) choice->click();
+    auto* import = real.window->findChild<ImportPanel*>();
+    ASSERT_NE(import, nullptr);
+    EXPECT_TRUE(import->isVisible());
+    test::RealWindow::press(Qt::Key_Escape);
+    EXPECT_FALSE(import->isVisible());
+    test::RealWindow::press(Qt::Key_I);
+    EXPECT_TRUE(import->isVisible());
+    test::RealWindow::press(Qt::Key_Escape);
+    test::RealWindow::press(Qt::Key_J);
+    EXPECT_TRUE(real.window->findChild<JobSheet*>()->isVisible());
 }
 
 TEST_F(FirstRunTest, theJobMayStayEmptyButTheSplicerMayNot) {
