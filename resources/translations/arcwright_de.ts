@@ -1761,7 +1761,7 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>none, match the columns</source>
+        <source>none, go by names</source>
         <translation type="unfinished"></translation>
     </message>
     <message>

@@ -1761,8 +1761,8 @@
         <translation>no está en el archivo</translation>
     </message>
     <message>
-        <source>none, match the columns</source>
-        <translation>ninguna, emparejar columnas</translation>
+        <source>none, go by names</source>
+        <translation>ninguna, por nombres</translation>
     </message>
     <message>
         <source>in the same column</source>

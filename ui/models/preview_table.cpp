@@ -53,7 +53,11 @@ QVariant PreviewTable::headerData(int section, Qt::Orientation orientation, int 
     if (section == Verdict) return tr("what comes of it");
     const auto& names = translated() ? m_preview.ourHeader : m_preview.theirHeader;
     const auto at = static_cast<std::size_t>(section - firstCell);
-    return at < names.size() ? text::words(names[at]) : QVariant();
+    if (at >= names.size()) return {};
+    if (translated())
+        for (const OurColumn& column : ourColumns(m_preview.kind.value_or(FileKind::SpliceLog)))
+            if (column.name == names[at]) return text::spoken(column.words);
+    return text::words(names[at]);
 }
 
 }  // namespace arc::ui

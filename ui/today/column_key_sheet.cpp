@@ -9,6 +9,7 @@
 #include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
+#include <QScrollBar>
 #include <QTableView>
 #include <QVBoxLayout>
 
@@ -112,8 +113,12 @@ ColumnKeySheet::ColumnKeySheet(Session& session, QWidget* parent) : QWidget(pare
     m_table->setModel(m_rows);
     m_table->setAccessibleName(tr("First rows as they would be read"));
     showAsRows(*m_table, theme.px(26));
-    m_table->horizontalHeader()->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);
-    m_table->setMinimumHeight(theme.px(120));
+    m_table->horizontalHeader()->setDefaultAlignment(
+        static_cast<Qt::Alignment>(Qt::AlignLeft | Qt::AlignVCenter | static_cast<int>(Qt::TextWordWrap)));
+    m_table->horizontalHeader()->setFixedHeight(theme.px(46));
+    m_table->setMinimumHeight(theme.px(100));
+    // A table likes to be taller; on a small screen the buttons below are worth more.
+    m_table->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Ignored);
     box->addWidget(m_table, 1);
 
     auto* foot = new QHBoxLayout;
@@ -218,7 +223,7 @@ void ColumnKeySheet::begin(const std::filesystem::path& file, FileKind kind, Tab
     const auto deck = m_session.workbench().cards(m_session.book());
     m_actions->offer(kind == FileKind::Events && deck ? *deck : care::Deck{});
     m_keys->clear();
-    m_keys->addItem(tr("none, match the columns"));
+    m_keys->addItem(tr("none, go by names"));
     for (const auto& key : m_saved) m_keys->addItem(text::words(key.name));
     m_timeOfDay->clear();
     m_timeOfDay->addItem(tr("in the same column"));
@@ -365,11 +370,23 @@ void ColumnKeySheet::look() {
         setState(m_said, lands == preview->rows.size() ? QStringLiteral("steady") : QStringLiteral("watch"));
     }
     m_rows->show(std::move(*preview));
+    fitColumns();
+}
+
+/// A name of two lines is no wider than it must be, and a reason is read to its end where the cells leave
+/// room.
+void ColumnKeySheet::fitColumns() {
     const Theme theme = currentTheme();
-    m_table->resizeColumnsToContents();
+    const QAbstractItemView& cells = *m_table;
+    int taken = theme.px(56) + m_table->verticalScrollBar()->sizeHint().width();
     m_table->setColumnWidth(PreviewTable::Line, theme.px(56));
-    m_table->setColumnWidth(PreviewTable::Verdict, std::clamp(m_table->columnWidth(PreviewTable::Verdict),
-                                                              theme.px(130), theme.px(420)));
+    for (int column = PreviewTable::firstCell; column < m_rows->columnCount(); ++column) {
+        m_table->setColumnWidth(column, std::max(theme.px(114), cells.sizeHintForColumn(column)));
+        taken += m_table->columnWidth(column);
+    }
+    const int most = std::max(theme.px(420), m_table->contentsRect().width() - taken);
+    m_table->setColumnWidth(PreviewTable::Verdict,
+                            std::clamp(cells.sizeHintForColumn(PreviewTable::Verdict), theme.px(130), most));
 }
 
 /// The words of the column for what was done, as it is chosen now.
@@ -450,6 +467,7 @@ void ColumnKeySheet::exportKey() {
 }
 
 bool ColumnKeySheet::eventFilter(QObject* watched, QEvent* event) {
+    if (watched == m_table && event->type() == QEvent::Resize) fitColumns();
     if (event->type() != QEvent::KeyPress) return false;
     const auto* key = static_cast<QKeyEvent*>(event);
     if (key->key() == Qt::Key_Escape) {

@@ -53,6 +53,7 @@ class ColumnKeySheet : public QWidget {
     void fill(const ColumnKey& key, const std::vector<OpenQuestion>& open);
     void look();
     void askWords(const ColumnKey& now);
+    void fitColumns();
     void accept();
     void exportKey();
     void refuse(const QString& why, QWidget* at);

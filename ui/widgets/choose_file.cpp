@@ -5,6 +5,7 @@
 #include <QFileDialog>
 #include <QFileInfo>
 #include <QToolButton>
+#include <QTreeView>
 
 #include "ui/theme/icons.hpp"
 #include "ui/theme/theme.hpp"
@@ -45,6 +46,12 @@ QFileDialog* dialog(QWidget* parent, const QString& title) {
             one->setIcon(icon(QString::fromLatin1(picture), currentTheme().colour(Role::Accent)));
     for (const char* name : {"listModeButton", "detailModeButton"})
         if (auto* one = made->findChild<QToolButton*>(QString::fromLatin1(name))) one->hide();
+    // Names get the room that Qt gives to nothing; size and day are readable from the start.
+    if (auto* list = made->findChild<QTreeView*>(QStringLiteral("treeView"))) {
+        constexpr int widths[] = {250, 100, 80, 200};
+        for (int column = 0; column < 4; ++column)
+            list->setColumnWidth(column, currentTheme().px(widths[column]));
+    }
     made->resize(currentTheme().px(860), currentTheme().px(560));
     return made;
 }
