@@ -17,7 +17,7 @@ QString tr(const char* text) {
 }
 
 constexpr double shareTop = 1.15;
-/// Losses of rare bad splices must not flatten all others; dots above sit at the top edge.
+/// Losses of rare bad splices must not flatten all others; what is above sits at the top edge as a triangle.
 constexpr double keptShare = 0.995;
 
 const drift::Trace* traceOf(const drift::StratumReport& report, drift::ChartKind kind,
@@ -53,7 +53,7 @@ void scaleFigures(ChartData& data, double most, double least) {
 
 double keptTop(std::vector<float> values) {
     if (values.empty()) return 0;
-    const auto at = static_cast<std::size_t>(keptShare * static_cast<double>(values.size() - 1));
+    const auto at = static_cast<std::size_t>(std::ceil(keptShare * static_cast<double>(values.size() - 1)));
     std::ranges::nth_element(values, values.begin() + static_cast<std::ptrdiff_t>(at));
     return static_cast<double>(values[at]);
 }

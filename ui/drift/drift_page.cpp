@@ -252,7 +252,8 @@ void DriftPage::showChosen() {
 void DriftPage::sayHead() {
     const auto* one = stratum();
     const auto* tool = m_view->toolOf(*m_splicer);
-    QStringList title{tool ? nameOf(*tool) : text::words(splicer()->label), text::words(one->mode)};
+    QStringList title{tool ? nameOf(*tool) : text::words(splicer()->label)};
+    if (!one->mode.empty()) title << text::words(one->mode);
     title << (one->channels == 1 ? tr("one groove") : tr("%1 grooves").arg(one->channels));
     m_head->setTitle(title.join(QStringLiteral(" · ")));
     QStringList line{tr("one false signal per %1 arcs, all charts together")

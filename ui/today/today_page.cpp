@@ -157,7 +157,8 @@ void TodayPage::load() {
     m_here.reset();
     if (!m_sitting.splicer || (!m_sitting.job && !m_sitting.closure)) {
         m_toKit->setVisible(!m_sitting.splicer);
-        m_stack->setCurrentWidget(m_empty);
+        // An import brings splices and no job: what came of it stays in sight.
+        if (m_stack->currentWidget() == m_work) m_stack->setCurrentWidget(m_empty);
         showHead();
         return;
     }

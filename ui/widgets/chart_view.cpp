@@ -25,6 +25,8 @@ constexpr double zoomStep = 0.8;
 constexpr double aboveLimit = 1.15;
 /// Values a pixel column above which a line is painted as a band from least to most.
 constexpr double densest = 2;
+/// Radius of a dot, as long as there is room.
+constexpr int largestDot = 3;
 /// Points a pixel column from which the line is thin.
 constexpr double packedFrom = 0.25;
 
@@ -54,7 +56,9 @@ class ChartView::Ink final : public QGraphicsItem {
         paintTitle(*painter, theme, plot);
         if (!m_view.m_data) return;
         painter->save();
-        painter->setClipRect(plot.adjusted(-1, -1, 1, 1));
+        // The dots of the first and the last arc and those at the top edge are whole.
+        const double reach = m_view.m_data->style == ChartData::Style::Dots ? theme.px(largestDot) + 1 : 1;
+        painter->setClipRect(plot.adjusted(-reach, -reach, reach, 1));
         paintBaseline(*painter, theme, plot, map);
         paintValues(*painter, theme, plot, map);
         painter->restore();
@@ -113,9 +117,17 @@ class ChartView::Ink final : public QGraphicsItem {
             painter.setPen(Qt::NoPen);
             painter.setBrush(ink);
             const double r =
-                std::clamp(plot.width() / static_cast<double>(end - begin) / 2.5, 1.2, 3.0) * theme.scale();
-            for (std::size_t i = begin; i < end; ++i)
-                painter.drawEllipse(QPointF(map.x(data.arc[i]), y(plot, data.value[i])), r, r);
+                std::clamp(plot.width() / static_cast<double>(end - begin) / 2.5, 1.2, double{largestDot}) *
+                theme.scale();
+            const double top = m_view.m_y->max();
+            for (std::size_t i = begin; i < end; ++i) {
+                const double x = map.x(data.arc[i]);
+                if (data.value[i] > top)
+                    painter.drawPolygon(
+                        QPolygonF{{x, plot.top() - r}, {x + r, plot.top() + r}, {x - r, plot.top() + r}});
+                else
+                    painter.drawEllipse(QPointF(x, y(plot, data.value[i])), r, r);
+            }
             return;
         }
         // Line by line: stroking one long path costs a hundred times as much.

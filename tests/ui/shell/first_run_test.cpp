@@ -5,6 +5,8 @@
 #include <QPushButton>
 #include <QTest>
 
+#include <fstream>
+
 #include "tests/support/real_window.hpp"
 #include "tests/support/window_fixture.hpp"
 #include "ui/shell/page.hpp"
@@ -94,6 +96,18 @@ TEST(FirstRunOverARealBook, whoeverHasALogIsAskedForItAndTheKeysOfTodayWorkWitho
     test::RealWindow::press(Qt::Key_Escape);
     test::RealWindow::press(Qt::Key_J);
     EXPECT_TRUE(real.window->findChild<JobSheet*>()->isVisible());
+
+    // A log without a job: what came of it stays in sight.
+    const auto log = real.rig.folder / "log.csv";
+    std::ofstream(log)
+        << "time,splicer,loss_db\n2031-03-03T08:00:00Z,S-01,0.04\n2031-03-03T08:02:00Z,S-01,bad\n";
+    test::RealWindow::press(Qt::Key_Escape);
+    test::RealWindow::press(Qt::Key_I);
+    import->start({QString::fromStdString(log.string())});
+    ASSERT_TRUE(test::eventually([&] { return !import->busy(); }));
+    ASSERT_TRUE(real.settle());
+    EXPECT_EQ(real.rig.reopened()->splices({}, PageOrder::OldestFirst, std::nullopt, 10)->size(), 1u);
+    EXPECT_TRUE(import->isVisible());
 }
 
 TEST_F(FirstRunTest, theJobMayStayEmptyButTheSplicerMayNot) {
