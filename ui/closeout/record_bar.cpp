@@ -164,13 +164,14 @@ void RecordBar::writeTo(const QString& folder, closeout::RecordState state) {
             return final ? bench.issueCloseout(id, target, by, progress)
                          : bench.writeCloseout(id, target, progress);
         },
-        [this](Answer answer) {
+        [this, final](Answer answer) {
             m_writing = false;
             if (answer) {
                 m_outcome->say(tr("Written: %1. A stranger can verify it.")
                                    .arg(QString::fromStdString(answer->string())),
                                Mark::Steady);
-                m_session.noteChange();
+                // A draft is not of the logbook.
+                if (final) m_session.noteWork();
             } else {
                 m_outcome->say(answer.error());
             }

@@ -215,7 +215,7 @@ void TakeInPanel::taken(const TakenIn& answer) {
             QLatin1Char(' ') + tr("Records edited here and there: %1; look at them under Edited twice.")
                                    .arg(text::number(static_cast<std::int64_t>(answer.toLookAt)));
     m_outcome->say(said, answer.toLookAt > 0 ? Mark::Watch : Mark::Steady);
-    m_session.noteChange();
+    if (answer.newEntries > 0) m_session.noteWork();
     showWaiting();
     if (answer.toLookAt > 0) Q_EMIT editsFound();
     m_choose->setFocus();

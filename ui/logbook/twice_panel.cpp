@@ -196,11 +196,12 @@ void TwicePanel::keep(std::size_t version) {
         },
         [this, kept = text::spoken(one->edits[version].words)](Answer answer) {
             m_working = false;
-            if (answer)
+            if (answer) {
                 m_outcome->say(tr("Kept: %1. The other stays in the history.").arg(kept), Mark::Steady);
-            else
+                m_session.noteWork();
+            } else {
                 m_outcome->say(answer.error());
-            m_session.noteChange();
+            }
             refresh();
             m_list->setFocus();
         });

@@ -84,11 +84,19 @@ bool Session::append(const std::vector<Entry>& entries) {
         tell(receipt.error());
         return false;
     }
-    m_savedAt = receipt->savedAt;
+    noteSaved(receipt->savedAt);
+    return true;
+}
+
+void Session::noteSaved(Instant at) {
+    m_savedAt = at;
     if (m_savedAt->offsetMinutes == 0) m_savedAt->offsetMinutes = m_clock.now().offsetMinutes;
     Q_EMIT saved();
     noteChange();
-    return true;
+}
+
+void Session::noteWork() {
+    noteSaved(m_clock.now());
 }
 
 void Session::noteChange() {

@@ -78,7 +78,9 @@ class Session : public QObject {
 
     void go(Screen screen, const Target& target = {});
 
-    /// The file was changed by somebody else, or by an import: pages read again.
+    /// Work of this window that does not go through save (an import, a satchel, a record) is on disk.
+    void noteWork();
+    /// The file was changed by somebody else: pages read again.
     void noteChange();
 
   Q_SIGNALS:
@@ -92,6 +94,7 @@ class Session : public QObject {
   private:
     friend class SavedCommand;
     bool append(const std::vector<Entry>& entries);
+    void noteSaved(Instant at);
     void lookForChanges();
     void startDrift();
 

@@ -242,7 +242,7 @@ void ImportPanel::take(const std::filesystem::path& file, FileKind kind, std::op
 }
 
 void ImportPanel::finish() {
-    if (m_done.count.added > 0) m_session.noteChange();
+    if (m_done.count.added > 0) m_session.noteWork();
     showDone();
     look();
     Q_EMIT finished();

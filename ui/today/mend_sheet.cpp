@@ -285,7 +285,7 @@ void MendSheet::takeMended() {
         m_table->setFocus(Qt::OtherFocusReason);
         return;
     }
-    m_session.noteChange();
+    m_session.noteWork();
     begin();
     Q_EMIT taken();
     if (isVisible()) m_table->setFocus(Qt::OtherFocusReason);

@@ -108,6 +108,7 @@ TEST(FirstRunOverARealBook, whoeverHasALogIsAskedForItAndTheKeysOfTodayWorkWitho
     ASSERT_TRUE(real.settle());
     EXPECT_EQ(real.rig.reopened()->splices({}, PageOrder::OldestFirst, std::nullopt, 10)->size(), 1u);
     EXPECT_TRUE(import->isVisible());
+    EXPECT_TRUE(real.session->savedAt()) << "rows of a file are as much on disk as typed ones";
 }
 
 TEST_F(FirstRunTest, theJobMayStayEmptyButTheSplicerMayNot) {
