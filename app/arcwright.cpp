@@ -8,8 +8,10 @@
 #include <QStandardPaths>
 #include <QTextStream>
 
+#include <algorithm>
 #include <filesystem>
 #include <memory>
+#include <string_view>
 
 #include "app/wiring.hpp"
 #include "app/workbench.hpp"
@@ -73,9 +75,22 @@ void tell(const Problem& problem) {
         QMessageBox::warning(nullptr, QStringLiteral("Arcwright"), sentence);
 }
 
+/// Without one Qt would abort in the middle of its own words.
+bool hasDisplay(int argc, char** argv) {
+    for (const char* name : {"DISPLAY", "WAYLAND_DISPLAY", "QT_QPA_PLATFORM"})
+        if (!qEnvironmentVariableIsEmpty(name)) return true;
+    return std::any_of(argv, argv + argc,
+                       [](const char* word) { return std::string_view(word) == "-platform"; });
+}
+
 }  // namespace
 
 int main(int argc, char** argv) {
+    if (!hasDisplay(argc, argv)) {
+        QTextStream(stderr)
+            << "arcwright: there is no display for a window. arcw does the same without one: arcw --help\n";
+        return 2;
+    }
     QApplication application(argc, argv);
     QCoreApplication::setApplicationName(QStringLiteral("arcwright"));
     QCoreApplication::setOrganizationName(QStringLiteral("arcwright"));
