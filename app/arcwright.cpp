@@ -19,6 +19,7 @@
 #include "storage/sqlite_logbook.hpp"
 #include "ui/shell/window_app.hpp"
 #include "ui/text/format.hpp"
+#include "ui/widgets/outcome.hpp"
 
 namespace {
 
@@ -72,7 +73,13 @@ void tell(const Problem& problem) {
     const QString sentence = ui::text::spoken(problem);
     QTextStream(stderr) << "arcwright: " << sentence << '\n';
     if (QGuiApplication::platformName() != QLatin1String("offscreen"))
-        QMessageBox::warning(nullptr, QStringLiteral("Arcwright"), sentence);
+        QMessageBox::warning(nullptr, QStringLiteral("Arcwright"), ui::asLine(problem));
+}
+
+/// Wrong use of the command line; the answer is the exit code.
+int refuse(const char* sentence, const QString& given) {
+    QTextStream(stderr) << "arcwright: " << sentence << ", not \"" << given << "\".\n";
+    return 2;
 }
 
 /// Without one Qt would abort in the middle of its own words.
@@ -109,14 +116,27 @@ int main(int argc, char** argv) {
     parser.process(application);
 
     ui::WindowOptions options;
-    if (parser.isSet(tone)) options.tone = parser.value(tone) == "night" ? ui::Tone::Night : ui::Tone::Day;
-    if (parser.isSet(scale)) options.scale = parser.value(scale).toDouble();
-    if (parser.isSet(language)) options.language = ui::text::languageOf(parser.value(language));
+    if (parser.isSet(tone)) {
+        const QString asked = parser.value(tone);
+        if (asked != QLatin1String("day") && asked != QLatin1String("night"))
+            return refuse("--tone is day or night", asked);
+        options.tone = asked == QLatin1String("night") ? ui::Tone::Night : ui::Tone::Day;
+    }
+    if (parser.isSet(scale)) {
+        bool isNumber = false;
+        options.scale = parser.value(scale).toDouble(&isNumber);
+        if (!isNumber || !(*options.scale >= 1 && *options.scale <= 2))
+            return refuse("--scale is a number from 1 to 2, with a point", parser.value(scale));
+    }
+    if (parser.isSet(language)) {
+        options.language = ui::text::languageOf(parser.value(language));
+        if (!options.language) return refuse("--language is en, es or de", parser.value(language));
+    }
     if (parser.isSet(pictures)) {
         options.screenshots = parser.value(pictures).toStdString();
         options.remember = ui::Remember::No;
     }
-    ui::applyLanguage(application, options);
+    ui::prepare(application, options);
 
     app::SystemClock clock;
     app::SystemRandom random;
@@ -133,5 +153,5 @@ int main(int argc, char** argv) {
     options.bookName = path.stem().string();
     options.openDemo = [&](Progress&) { return openDemo(clock, random); };
     const auto workbench = app::makeWorkbench(path, clock, random);
-    return ui::runWindow(application, *opened->book, *workbench, clock, random, options);
+    return ui::runWindow(*opened->book, *workbench, clock, random, options);
 }

@@ -26,18 +26,16 @@ Theme startTheme(const WindowOptions& options) {
 
 }  // namespace
 
-void applyLanguage(QApplication& application, const WindowOptions& options) {
+void prepare(QApplication& application, const WindowOptions& options) {
     auto language = options.language;
     if (!language && options.remember == Remember::Yes)
         language = text::languageOf(QSettings().value("language").toString());
     text::speak(application, language.value_or(text::systemLanguage()));
+    applyTheme(application, startTheme(options));
 }
 
-int runWindow(QApplication& application, Logbook& book, Workbench& workbench, Clock& clock, Random& random,
+int runWindow(Logbook& book, Workbench& workbench, Clock& clock, Random& random,
               const WindowOptions& options) {
-    QApplication::setApplicationName(QStringLiteral("arcwright"));
-    QApplication::setOrganizationName(QStringLiteral("arcwright"));
-    applyTheme(application, startTheme(options));
     Session session(book, workbench, clock, random);
     std::string crew = options.crew;
     if (crew.empty() && options.remember == Remember::Yes)
