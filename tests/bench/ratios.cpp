@@ -383,8 +383,8 @@ void measure(std::uint64_t readings, Times& times) {
     add("singles .import, two", 1, 3, [&](State& s) { shellImport(s, world, singles, twoIndices); });
     add("open big", 5, 5, [&](State& s) { openBook(s, world, world.big); });
     add("open empty", 5, 5, [&](State& s) { openBook(s, world, world.empty); });
-    add("closeout", 1, 3, [&](State& s) { writeCloseout(s, world, job); });
-    add("csv from sql", 1, 3, [&](State& s) { csvFromSql(s, world, job); });
+    add("closeout", 1, 9, [&](State& s) { writeCloseout(s, world, job); });
+    add("csv from sql", 1, 9, [&](State& s) { csvFromSql(s, world, job); });
     Collector collector(readings);
     benchmark::RunSpecifiedBenchmarks(&collector);
     benchmark::ClearRegisteredBenchmarks();
