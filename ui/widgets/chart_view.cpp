@@ -119,12 +119,15 @@ class ChartView::Ink final : public QGraphicsItem {
             const double r =
                 std::clamp(plot.width() / static_cast<double>(end - begin) / 2.5, 1.2, double{largestDot}) *
                 theme.scale();
+            // Few and worth a look: never as small as the others.
+            const double edge = theme.px(largestDot);
             const double top = m_view.m_y->max();
             for (std::size_t i = begin; i < end; ++i) {
                 const double x = map.x(data.arc[i]);
                 if (data.value[i] > top)
-                    painter.drawPolygon(
-                        QPolygonF{{x, plot.top() - r}, {x + r, plot.top() + r}, {x - r, plot.top() + r}});
+                    painter.drawPolygon(QPolygonF{{x, plot.top() - edge},
+                                                  {x + edge, plot.top() + edge},
+                                                  {x - edge, plot.top() + edge}});
                 else
                     painter.drawEllipse(QPointF(x, y(plot, data.value[i])), r, r);
             }
