@@ -378,8 +378,8 @@ void ColumnKeySheet::look() {
 void ColumnKeySheet::fitColumns() {
     const Theme theme = currentTheme();
     const QAbstractItemView& cells = *m_table;
-    int taken = theme.px(56) + m_table->verticalScrollBar()->sizeHint().width();
     m_table->setColumnWidth(PreviewTable::Line, theme.px(56));
+    int taken = m_table->columnWidth(PreviewTable::Line) + m_table->verticalScrollBar()->sizeHint().width();
     for (int column = PreviewTable::firstCell; column < m_rows->columnCount(); ++column) {
         m_table->setColumnWidth(column, std::max(theme.px(114), cells.sizeHintForColumn(column)));
         taken += m_table->columnWidth(column);

@@ -121,31 +121,30 @@ TodayPage::TodayPage(Session& session, QWidget* parent)
 
 void TodayPage::addActions() {
     auto& actions = m_session.actions();
-    // They work on the empty page too, where there is no pad.
-    const auto begins = [&](const ActionRow& row, void (TodayPage::*run)()) {
-        m_empty->addAction(actions.add(row, m_pad, [this, run] { (this->*run)(); }));
-    };
-    begins({QStringLiteral("today.setup"),
-            tr("Set up: splicer, job, closure, mode"),
-            Qt::Key_S,
-            {},
-            Screen::Today},
-           &TodayPage::openSetUp);
-    begins({QStringLiteral("today.import"), tr("Import a splice log, events or measured losses"), Qt::Key_I,
-            QStringLiteral("import"), Screen::Today},
-           &TodayPage::openImport);
-    begins({QStringLiteral("today.search"), tr("Search all splices"), Qt::Key_Slash, QStringLiteral("find"),
-            Screen::Today},
-           &TodayPage::openSearch);
-    begins({QStringLiteral("today.job"), tr("Make a job, a cable or a closure"), Qt::Key_J,
-            QStringLiteral("add"), Screen::Today},
-           &TodayPage::openJobSheet);
+    actions.add({QStringLiteral("today.setup"),
+                 tr("Set up: splicer, job, closure, mode"),
+                 Qt::Key_S,
+                 {},
+                 Screen::Today},
+                m_pad, [this] { openSetUp(); });
+    actions.add({QStringLiteral("today.import"), tr("Import a splice log, events or measured losses"),
+                 Qt::Key_I, QStringLiteral("import"), Screen::Today},
+                m_pad, [this] { openImport(); });
+    actions.add({QStringLiteral("today.search"), tr("Search all splices"), Qt::Key_Slash,
+                 QStringLiteral("find"), Screen::Today},
+                m_pad, [this] { openSearch(); });
+    actions.add({QStringLiteral("today.job"), tr("Make a job, a cable or a closure"), Qt::Key_J,
+                 QStringLiteral("add"), Screen::Today},
+                m_pad, [this] { openJobSheet(); });
     actions.add({QStringLiteral("today.spans"), tr("The job: spans, averages, link budget, closures"),
                  Qt::Key_L, QStringLiteral("find"), Screen::Today},
                 m_pad, [this] { openSpans(); });
     actions.add({QStringLiteral("today.attach"), tr("Photos and notes of the splice or the closure"),
                  Qt::Key_A, QStringLiteral("add"), Screen::Today},
                 m_pad, [this] { attach(); });
+    // The empty page, where there is no pad, begins with them too.
+    for (const char* id : {"today.setup", "today.import", "today.search", "today.job"})
+        m_empty->addAction(actions.find(QLatin1String(id)));
 }
 
 // --- reading -----------------------------------------------------------------------------------------------

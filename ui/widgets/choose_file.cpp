@@ -46,7 +46,7 @@ QFileDialog* dialog(QWidget* parent, const QString& title) {
             one->setIcon(icon(QString::fromLatin1(picture), currentTheme().colour(Role::Accent)));
     for (const char* name : {"listModeButton", "detailModeButton"})
         if (auto* one = made->findChild<QToolButton*>(QString::fromLatin1(name))) one->hide();
-    // Names get the room that Qt gives to nothing; size and day are readable from the start.
+    // Qt gives size and day too little room to be read.
     if (auto* list = made->findChild<QTreeView*>(QStringLiteral("treeView"))) {
         constexpr int widths[] = {250, 100, 80, 200};
         for (int column = 0; column < 4; ++column)

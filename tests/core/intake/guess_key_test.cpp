@@ -30,6 +30,9 @@ TEST(GuessKey, WordsOfSeveralLanguagesAndUnitsInBrackets) {
     EXPECT_EQ(german.key.columns.at("splicer"), "gerät");
     EXPECT_EQ(german.key.columns.at("loss_db"), "dämpfung");
     EXPECT_EQ(german.key.columns.at("closure"), "muffe");
+    const auto letters = guess({"Datum", "Winkel L", "Angle (R)"}, {});
+    EXPECT_EQ(letters.key.columns.at("cleave_left_deg"), "winkel l");
+    EXPECT_EQ(letters.key.columns.at("cleave_right_deg"), "angle (r)");
     const auto spanish = guess({"Fecha", "Hora", "Equipo", "Pérdida (dB)"}, {});
     EXPECT_EQ(spanish.key.timeOfDay, "hora");
     EXPECT_EQ(spanish.key.columns.at("loss_db"), "pérdida (db)");

@@ -64,6 +64,17 @@ TEST_F(ChartListTest, anglesSpreadAndReSplicesHaveChartsOfTheirOwn) {
     EXPECT_NE(lower(QStringLiteral("losses")), nullptr);
 }
 
+TEST_F(ChartListTest, aWildLossIsOnTheScaleOfAFewArcsAndAboveThatOfMany) {
+    const auto wild = [this](std::size_t arc) {
+        for (std::size_t r = 0; r < history.arcs[arc].readingCount; ++r)
+            history.readings[history.arcs[arc].firstReading + r].loss = Loss{2'000};
+    };
+    wild(1);
+    EXPECT_LT(lower(QStringLiteral("losses"))->top, 2.0) << "one of 700 does not flatten the others";
+    history.arcs.resize(4);
+    EXPECT_GE(lower(QStringLiteral("losses"))->top, 2.0);
+}
+
 TEST_F(ChartListTest, whatWasNeverReadHasNoChart) {
     for (auto& reading : history.readings) reading.cleaveLeft = reading.cleaveRight = std::nullopt;
     report = drift::analyse(std::span(&history, 1), {}, drift::Detail::WithTraces).front().strata.front();
